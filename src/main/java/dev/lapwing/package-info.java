@@ -1,0 +1,2 @@
+/** Lapwing: roof care for a rental fleet. */
+package dev.lapwing;
