@@ -1,0 +1,105 @@
+package dev.lapwing.fleet;
+
+import dev.lapwing.platform.Refused;
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Embedded;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.ManyToOne;
+import jakarta.persistence.Version;
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** One rental vehicle. */
+@Entity
+public class Unit extends PanacheEntityBase {
+    @Id
+    public UUID id;
+
+    /** The number painted on it; unique in the fleet. */
+    public String number;
+
+    public String vin;
+
+    @Enumerated(EnumType.STRING)
+    public UnitKind kind;
+
+    @ManyToOne(fetch = FetchType.LAZY)
+    @JoinColumn(name = "depot_code")
+    public Depot depot;
+
+    @Column(name = "length_metres")
+    public BigDecimal lengthMetres;
+
+    /** Travel height: the highest point on the road, roof equipment included. */
+    @Column(name = "height_metres")
+    public BigDecimal heightMetres;
+
+    @Embedded
+    public Roof roof;
+
+    @Enumerated(EnumType.STRING)
+    public Storage storage;
+
+    /** First day of its own season as MM-dd, or null for the depot's. */
+    @Column(name = "season_opens")
+    public String seasonOpens;
+
+    @Column(name = "season_closes")
+    public String seasonCloses;
+
+    @Column(name = "in_service_from")
+    public LocalDate inServiceFrom;
+
+    /** First day it no longer belongs to the fleet, or null. */
+    @Column(name = "out_of_service_on")
+    public LocalDate outOfServiceOn;
+
+    @Column(name = "out_of_service_why")
+    public String outOfServiceWhy;
+
+    @Column(name = "created_at")
+    public Instant createdAt;
+
+    @Version
+    public int version;
+
+    public static Optional<Unit> byNumber(String number) {
+        return find("from Unit u join fetch u.depot where u.number = ?1", number)
+                .firstResultOptional();
+    }
+
+    /** Returns the unit or refuses with "not found". */
+    public static Unit require(String number) {
+        return byNumber(number).orElseThrow(() -> Refused.notFound("unit " + number));
+    }
+
+    /** Returns a page of units by number, after a number if given. */
+    public static List<Unit> after(String number, String depotCode, int limit) {
+        return find(
+                        "from Unit u join fetch u.depot where u.number > ?1 and (?2 is null or u.depot.code = ?2)"
+                                + " order by u.number",
+                        number == null ? "" : number,
+                        depotCode)
+                .range(0, limit - 1)
+                .list();
+    }
+
+    /** Returns units whose number contains the text, best first. */
+    public static List<Unit> matching(String text, int limit) {
+        return find(
+                        "from Unit u join fetch u.depot where lower(u.number) like lower(?1) escape '!' order by u.number",
+                        "%" + text.replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%")
+                .range(0, limit - 1)
+                .list();
+    }
+}

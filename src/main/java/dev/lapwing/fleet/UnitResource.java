@@ -1,0 +1,99 @@
+package dev.lapwing.fleet;
+
+import dev.lapwing.platform.Refused;
+import dev.lapwing.web.Idempotent;
+import dev.lapwing.web.Page;
+import dev.lapwing.web.Roles;
+import io.quarkus.arc.All;
+import io.quarkus.security.identity.SecurityIdentity;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.PUT;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
+
+@Path("/api/units")
+class UnitResource {
+    @Inject
+    RegisteringUnits registering;
+
+    @Inject
+    @All
+    List<UnitFacet> facets;
+
+    @Inject
+    SecurityIdentity identity;
+
+    @GET
+    @RolesAllowed({Roles.COORDINATOR, Roles.DESK, Roles.TECH})
+    @Transactional
+    Page<UnitAnswer> list(@RestQuery String depot, @RestQuery Integer limit, @RestQuery String after) {
+        int size = Page.limit(limit);
+        List<Unit> found = Unit.after(after, depot, size + 1);
+        long total = depot == null ? Unit.count() : Unit.count("depot.code", depot);
+        Page<Unit> page = Page.of(found, size, total, unit -> unit.number);
+        Map<UUID, Map<String, Object>> extras = facetsOf(page.items());
+        return page.map(unit -> UnitAnswer.of(unit, extras.getOrDefault(unit.id, Map.of())));
+    }
+
+    @GET
+    @Path("/{number}")
+    @RolesAllowed({Roles.COORDINATOR, Roles.DESK, Roles.TECH})
+    @Transactional
+    UnitAnswer one(@RestPath String number) {
+        return answer(Unit.require(number));
+    }
+
+    @POST
+    @RolesAllowed(Roles.COORDINATOR)
+    @Idempotent
+    Response add(UnitRequest request) {
+        Unit unit = registering.add(requireBody(request), by());
+        URI there = URI.create("/api/units/" + unit.number.replace(" ", "%20"));
+        return Response.created(there).entity(answer(unit)).build();
+    }
+
+    @PUT
+    @Path("/{number}")
+    @RolesAllowed(Roles.COORDINATOR)
+    @Transactional
+    UnitAnswer change(@RestPath String number, UnitRequest request) {
+        return answer(registering.change(number, requireBody(request), by()));
+    }
+
+    private String by() {
+        return identity.getPrincipal().getName();
+    }
+
+    private static UnitRequest requireBody(UnitRequest request) {
+        if (request == null) {
+            throw Refused.invalid(List.of());
+        }
+        return request;
+    }
+
+    private UnitAnswer answer(Unit unit) {
+        return UnitAnswer.of(unit, facetsOf(List.of(unit)).getOrDefault(unit.id, Map.of()));
+    }
+
+    private Map<UUID, Map<String, Object>> facetsOf(List<Unit> units) {
+        List<UUID> unitIds = units.stream().map(unit -> unit.id).toList();
+        Map<UUID, Map<String, Object>> all = new HashMap<>();
+        for (UnitFacet facet : facets) {
+            facet.valuesOf(unitIds)
+                    .forEach((id, value) ->
+                            all.computeIfAbsent(id, none -> new HashMap<>()).put(facet.name(), value));
+        }
+        return all;
+    }
+}

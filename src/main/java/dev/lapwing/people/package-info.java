@@ -1,0 +1,2 @@
+/** Staff, roles and sign-in. Uses no other area. */
+package dev.lapwing.people;
