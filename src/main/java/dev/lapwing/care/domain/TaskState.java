@@ -1,0 +1,28 @@
+package dev.lapwing.care.domain;
+
+import dev.lapwing.platform.Worded;
+
+/** Where a task stands. */
+public enum TaskState implements Worded {
+    PLANNED("planned"),
+    ASSIGNED("assigned"),
+    ACCEPTED("accepted"),
+    UNDER_WAY("under way"),
+    DONE("done"),
+    CALLED_OFF("called off");
+
+    private final String word;
+
+    TaskState(String word) {
+        this.word = word;
+    }
+
+    @Override
+    public String word() {
+        return word;
+    }
+
+    public boolean open() {
+        return this != DONE && this != CALLED_OFF;
+    }
+}

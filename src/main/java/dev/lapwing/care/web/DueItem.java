@@ -1,0 +1,54 @@
+package dev.lapwing.care.web;
+
+import dev.lapwing.care.domain.Standing;
+import dev.lapwing.care.domain.TaskKind;
+import dev.lapwing.care.domain.TaskState;
+import dev.lapwing.care.storage.CareTask;
+import dev.lapwing.care.storage.Hold;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.UUID;
+
+/**
+ * One row of the due list.
+ *
+ * @param due an instant with offset for strike work, else a date of the depot
+ * @param hold the open hold of the unit, or null
+ */
+record DueItem(
+        UUID task,
+        String unit,
+        String depot,
+        TaskKind kind,
+        LocalDate opens,
+        String due,
+        LocalDate late,
+        TaskState state,
+        Standing standing,
+        String assignee,
+        HoldAnswer hold,
+        String why) {
+
+    static DueItem of(CareTask task, Hold hold, Instant now) {
+        return new DueItem(
+                task.id,
+                task.unit.number,
+                task.depot.code,
+                task.kind,
+                task.opens,
+                due(task),
+                task.late,
+                task.state,
+                task.standingAt(now),
+                task.assignee,
+                hold == null ? null : HoldAnswer.of(hold),
+                task.why);
+    }
+
+    /** Writes when a task is due: strike work at an instant, all other by a date. */
+    static String due(CareTask task) {
+        return task.kind == TaskKind.STRIKE_INSPECTION
+                ? task.dueAt.atZone(task.depot.zoneId()).toOffsetDateTime().toString()
+                : task.due.toString();
+    }
+}
