@@ -1,6 +1,6 @@
 package dev.lapwing.fleet;
 
-import dev.lapwing.platform.Refused;
+import dev.lapwing.web.Bodies;
 import dev.lapwing.web.Idempotent;
 import dev.lapwing.web.Page;
 import dev.lapwing.web.Roles;
@@ -58,7 +58,7 @@ class UnitResource {
     @RolesAllowed(Roles.COORDINATOR)
     @Idempotent
     Response add(UnitRequest request) {
-        Unit unit = registering.add(requireBody(request), by());
+        Unit unit = registering.add(Bodies.require(request), by());
         URI there = URI.create("/api/units/" + unit.number.replace(" ", "%20"));
         return Response.created(there).entity(answer(unit)).build();
     }
@@ -68,18 +68,11 @@ class UnitResource {
     @RolesAllowed(Roles.COORDINATOR)
     @Transactional
     UnitAnswer change(@RestPath String number, UnitRequest request) {
-        return answer(registering.change(number, requireBody(request), by()));
+        return answer(registering.change(number, Bodies.require(request), by()));
     }
 
     private String by() {
         return identity.getPrincipal().getName();
-    }
-
-    private static UnitRequest requireBody(UnitRequest request) {
-        if (request == null) {
-            throw Refused.invalid(List.of());
-        }
-        return request;
     }
 
     private UnitAnswer answer(Unit unit) {
