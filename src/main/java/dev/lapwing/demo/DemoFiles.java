@@ -14,11 +14,8 @@ import org.apache.commons.csv.CSVRecord;
 
 /** Reads the tables that describe the invented fleet. */
 final class DemoFiles {
-    private static final CSVFormat FORMAT = CSVFormat.RFC4180
-            .builder()
-            .setHeader()
-            .setSkipHeaderRecord(true)
-            .get();
+    private static final CSVFormat FORMAT =
+            CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
     private final Path folder;
 
     DemoFiles(Path folder) {
@@ -70,8 +67,11 @@ final class DemoFiles {
 
         /** Reads a word as the constant whose name it is, with spaces and hyphens for the underscores. */
         <E extends Enum<E>> Optional<E> constant(Class<E> type, String column) {
-            return map(column, word -> Enum.valueOf(
-                    type, word.toUpperCase(Locale.ROOT).replace(' ', '_').replace('-', '_')));
+            return map(
+                    column,
+                    word -> Enum.valueOf(
+                            type,
+                            word.toUpperCase(Locale.ROOT).replace(' ', '_').replace('-', '_')));
         }
     }
 }

@@ -74,7 +74,8 @@ final class RentalYear {
     void endTripAt(Instant back) {
         Instant out = back.minus(STORY_TRIP);
         Instant free = back.plus(STORY_STAY);
-        spans.removeIf(span -> span.out().isBefore(free) && (span.back() == null || span.back().isAfter(out)));
+        spans.removeIf(span ->
+                span.out().isBefore(free) && (span.back() == null || span.back().isAfter(out)));
         spans.add(new Span(out, back));
     }
 

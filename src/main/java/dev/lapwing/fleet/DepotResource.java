@@ -24,7 +24,7 @@ class DepotResource {
     @GET
     @RolesAllowed({Roles.COORDINATOR, Roles.DESK, Roles.TECH})
     @Transactional
-    Page<DepotAnswer> list(@RestQuery Integer limit, @RestQuery String after) {
+    public Page<DepotAnswer> list(@RestQuery Integer limit, @RestQuery String after) {
         int size = Page.limit(limit);
         return Page.of(Depot.after(after, size + 1), size, Depot.count(), depot -> depot.code)
                 .map(DepotAnswer::of);
@@ -33,7 +33,7 @@ class DepotResource {
     @POST
     @RolesAllowed(Roles.COORDINATOR)
     @Idempotent
-    Response add(DepotRequest request) {
+    public Response add(DepotRequest request) {
         Depot depot = keeping.add(Bodies.require(request));
         return Response.created(URI.create("/api/depots/" + depot.code))
                 .entity(DepotAnswer.of(depot))
@@ -44,7 +44,7 @@ class DepotResource {
     @Path("/{code}")
     @RolesAllowed(Roles.COORDINATOR)
     @Transactional
-    DepotAnswer change(@RestPath String code, DepotRequest request) {
+    public DepotAnswer change(@RestPath String code, DepotRequest request) {
         return DepotAnswer.of(keeping.change(code, Bodies.require(request)));
     }
 }

@@ -33,7 +33,7 @@ class RentalResource {
     @GET
     @RolesAllowed({Roles.COORDINATOR, Roles.DESK, Roles.TECH})
     @Transactional
-    Page<RentalAnswer> list(@RestPath String number, @RestQuery Integer limit, @RestQuery String after) {
+    public Page<RentalAnswer> list(@RestPath String number, @RestQuery Integer limit, @RestQuery String after) {
         int size = Page.limit(limit);
         Unit unit = Unit.require(number);
         List<Rental> found = Rental.before(unit, cursor(after), size + 1);
@@ -44,7 +44,7 @@ class RentalResource {
     @POST
     @RolesAllowed({Roles.COORDINATOR, Roles.DESK})
     @Idempotent
-    Response add(@RestPath String number, RentalEntry entry) {
+    public Response add(@RestPath String number, RentalEntry entry) {
         Rental rental = logging.add(number, Bodies.require(entry));
         return Response.status(Response.Status.CREATED)
                 .entity(RentalAnswer.of(rental))
@@ -55,7 +55,7 @@ class RentalResource {
     @Path("/{id}")
     @RolesAllowed({Roles.COORDINATOR, Roles.DESK})
     @Transactional
-    RentalAnswer change(@RestPath String number, @RestPath String id, RentalEntry entry) {
+    public RentalAnswer change(@RestPath String number, @RestPath String id, RentalEntry entry) {
         return RentalAnswer.of(logging.change(number, Identifier.of("rental", id), Bodies.require(entry)));
     }
 
