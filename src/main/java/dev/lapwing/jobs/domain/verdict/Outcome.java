@@ -1,7 +1,10 @@
 package dev.lapwing.jobs.domain.verdict;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The verdict on a roof, what follows, and why.
@@ -34,6 +37,16 @@ public record Outcome(
     /** Returns the follow-up of a kind of work, if there is one. */
     public Optional<FollowUp> followUp(Work work) {
         return followUps.stream().filter(f -> f.work() == work).findFirst();
+    }
+
+    /** Returns the work that must be done and signed before the hold can end; empty when nothing holds. */
+    public Set<Work> holdingWork() {
+        Set<String> holding =
+                reasons.stream().filter(Reason::hold).map(Reason::rule).collect(Collectors.toSet());
+        return followUps.stream()
+                .filter(f -> f.rules().stream().anyMatch(holding::contains))
+                .map(FollowUp::work)
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Work.class)));
     }
 
     /**

@@ -31,4 +31,14 @@ public enum Work {
     public boolean isSealantRun() {
         return this == TOUCH_UP || this == REWORK || this == SEALANT_REPLACEMENT;
     }
+
+    /** Returns whether this work, done, also does the other: itself, or a stronger run of sealant. */
+    public boolean covers(Work other) {
+        return this == other || (isSealantRun() && other.isSealantRun() && compareTo(other) > 0);
+    }
+
+    /** Returns whether something on the roof is mended, so that a second person may have to release it. */
+    public boolean isRepair() {
+        return needsSealant() || this == WORKSHOP_REFERRAL;
+    }
 }
