@@ -65,7 +65,8 @@ public record ReleaseRules(Set<String> roles, boolean secondPersonAfterRepair) {
                     "answered by " + answer.get().by() + ": " + answer.get().why());
         }
         return new Release.Refused(List.of("the cause of the hold, " + causeInWords(request.hold())
-                + ", is not covered by a signed inspection since " + request.hold().since()));
+                + ", is not covered by a signed inspection since "
+                + request.hold().since()));
     }
 
     private static String causeInWords(Hold hold) {
@@ -99,7 +100,8 @@ public record ReleaseRules(Set<String> roles, boolean secondPersonAfterRepair) {
                 .filter(work -> work.work().isRepair())
                 .toList();
         if (secondPersonAfterRepair && isOneOf(request.signer(), repairs)) {
-            missing.add("a second person must release after a repair; " + request.signer().id() + " did the repair");
+            missing.add("a second person must release after a repair; "
+                    + request.signer().id() + " did the repair");
         }
         SignedInspection latest = inspections.get(inspections.size() - 1);
         return missing.isEmpty() ? granted(latest, repairs) : new Release.Refused(missing);
