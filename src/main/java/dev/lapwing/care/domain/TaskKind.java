@@ -1,0 +1,40 @@
+package dev.lapwing.care.domain;
+
+/** What is done in one piece of roof work. */
+public enum TaskKind {
+    WASH("wash", "wash"),
+    /** Wash, let dry, inspect. */
+    INSPECTION("inspection", "wash with inspection"),
+    STRIKE_INSPECTION("strike-inspection", "strike inspection"),
+    TOUCH_UP("touch-up", "touch-up"),
+    REWORK("rework", "rework"),
+    SEALANT_REPLACEMENT("sealant-replacement", "sealant replacement"),
+    MEMBRANE_REPAIR("membrane-repair", "membrane repair");
+
+    private final String word;
+    private final String label;
+
+    TaskKind(String word, String label) {
+        this.word = word;
+        this.label = label;
+    }
+
+    public String word() {
+        return word;
+    }
+
+    /** Returns the name as it stands in a sentence. */
+    public String label() {
+        return label;
+    }
+
+    /** Returns whether the whole roof is looked at. */
+    public boolean fullInspection() {
+        return this == INSPECTION || this == STRIKE_INSPECTION;
+    }
+
+    /** Returns whether doing this work also does the routine work of the other kind. */
+    boolean serves(TaskKind routine) {
+        return this == routine || routine == INSPECTION && fullInspection() || routine == WASH && this == INSPECTION;
+    }
+}
