@@ -58,7 +58,7 @@ public final class DueEngine {
         Wanted inspection = intake.next(facts);
         if (inspection == null) {
             inspection = seasonal
-                    ? seasons.next(facts, floor, today)
+                    ? seasons.next(facts, IntervalWork.later(floor, facts.seasonSince()), today)
                     : intervals.next(facts, TaskKind.INSPECTION, caredForAs, floor, today);
         }
         NextDue next = settle(facts, TaskKind.INSPECTION, inspection, today, changes);

@@ -23,7 +23,7 @@ final class SeasonWork {
     /**
      * Returns the next season work.
      *
-     * @param floor first day in service with seasonal care; nothing is due before it
+     * @param floor first day in service with seasonal care and this season; nothing is due before it
      */
     Wanted next(UnitFacts facts, LocalDate floor, LocalDate today) {
         Season season = facts.season();

@@ -27,6 +27,7 @@ final class CareFixture {
     UseInForce use = new UseInForce(UsePattern.FULL_TIME, null, "set");
     ZoneId zone = ZoneId.of("Europe/Oslo");
     Season season = SUMMER;
+    LocalDate seasonSince;
     final List<DaySpan> rentals = new ArrayList<>();
     final List<DoneWork> done = new ArrayList<>();
     final List<OpenTask> open = new ArrayList<>();
@@ -79,7 +80,7 @@ final class CareFixture {
     }
 
     UnitFacts facts() {
-        return new UnitFacts(number, roof, service, use, zone, season, rentals, done, open, events);
+        return new UnitFacts(number, roof, service, use, zone, season, seasonSince, rentals, done, open, events);
     }
 
     Plan plan(String today) {

@@ -87,17 +87,29 @@ class TransitionsTest {
     @Nested
     class Depot {
         @Test
-        void moveToTheOtherHemisphereMovesTheOpening() {
+        void moveToTheOtherHemisphereMovesTheWorkToTheSeasonThere() {
             var unit = seasonalUnit().inspected(TaskOrigin.SEASON_OPENING, "2026-03-30");
             unit.sweep("2026-03-30");
 
             unit.season = Season.of("10-01", "04-30");
+            unit.seasonSince = date("2026-06-15");
             unit.zone = ZoneId.of("Pacific/Auckland");
             unit.sweep("2026-06-15");
 
-            assertThat(unit.onlyOpen().origin()).isEqualTo(TaskOrigin.SEASON_CLOSING);
-            assertThat(unit.onlyOpen().window().due()).isEqualTo(date("2026-05-14"));
-            assertThat(unit.onlyOpen().window().late()).isBefore(date("2026-06-15"));
+            assertThat(unit.onlyOpen().origin()).isEqualTo(TaskOrigin.SEASON_OPENING);
+            assertThat(unit.onlyOpen().window().due()).isEqualTo(date("2026-10-01"));
+        }
+
+        @Test
+        void moveIntoARunningSeasonUninspectedAsksForItsOpeningOnTheDayOfTheMove() {
+            var unit = seasonalUnit().inspected(TaskOrigin.SEASON_OPENING, "2026-03-30");
+
+            unit.season = Season.of("11-01", "03-31");
+            unit.seasonSince = date("2027-01-20");
+            unit.sweep("2027-01-20");
+
+            assertThat(unit.onlyOpen().origin()).isEqualTo(TaskOrigin.SEASON_OPENING);
+            assertThat(unit.onlyOpen().window().due()).isEqualTo(date("2027-01-20"));
         }
 
         @Test
