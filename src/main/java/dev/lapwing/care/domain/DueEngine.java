@@ -43,10 +43,7 @@ public final class DueEngine {
         } else {
             Leaving.plan(facts, today, changes);
         }
-        boolean gone = facts.service().sold() && facts.service().endedBy(today);
-        if (!gone) {
-            events.plan(facts, changes);
-        }
+        events.plan(facts, changes);
         changes.sort(Comparator.comparing(change -> change instanceof Change.Create));
         return new Plan(facts.unit(), inService, changes, next);
     }

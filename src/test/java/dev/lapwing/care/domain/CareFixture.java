@@ -126,6 +126,40 @@ final class CareFixture {
         events.removeIf(event -> event.id().equals(task.event()));
     }
 
+    /** Adds tasks, each with an id of its own. */
+    void addOpen(List<OpenTask> tasks) {
+        tasks.forEach(task -> open.add(new OpenTask(
+                "T" + nextTask++,
+                task.kind(),
+                task.origin(),
+                task.window(),
+                task.plannedOn(),
+                task.touched(),
+                task.event())));
+    }
+
+    /** Adds events, each with an id of its own. */
+    void addEvents(List<CareEvent> added) {
+        added.forEach(event -> events.add(new CareEvent("E" + events.size(), event.origin(), event.at(), event.day())));
+    }
+
+    CareFixture copy() {
+        var copy = new CareFixture();
+        copy.number = number;
+        copy.roof = roof;
+        copy.service = service;
+        copy.use = use;
+        copy.zone = zone;
+        copy.season = season;
+        copy.seasonSince = seasonSince;
+        copy.rentals.addAll(rentals);
+        copy.done.addAll(done);
+        copy.open.addAll(open);
+        copy.events.addAll(events);
+        copy.nextTask = nextTask;
+        return copy;
+    }
+
     /** Marks every open task as taken in hand by a person. */
     CareFixture touched() {
         open.replaceAll(task -> new OpenTask(

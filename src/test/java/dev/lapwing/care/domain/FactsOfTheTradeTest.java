@@ -40,7 +40,7 @@ class FactsOfTheTradeTest {
     void workDoneOnItsDayGivesTheUsualNumberInAYear(String pattern, int least, int most) {
         var unit = fullTimeUnit().use(pattern(pattern), null).inspected("2026-02-15");
 
-        List<LocalDate> days = doneOnTheDay(unit, date("2027-01-01"), date("2030-12-31"));
+        List<LocalDate> days = doneOnTheDay(unit, date("2030-12-31"));
 
         for (int year = 2027; year <= 2030; year++) {
             int wanted = year;
@@ -77,7 +77,7 @@ class FactsOfTheTradeTest {
                 .isEqualTo("wash with inspection: full-time, last done 12 Aug 2026, 91 days, rule full-time v1");
     }
 
-    private static List<LocalDate> doneOnTheDay(CareFixture unit, LocalDate from, LocalDate until) {
+    private static List<LocalDate> doneOnTheDay(CareFixture unit, LocalDate until) {
         var days = new ArrayList<LocalDate>();
         var engine = new DueEngine(CareFixture.RULES);
         for (LocalDate day = date("2026-02-15"); !day.isAfter(until); day = day.plusDays(1)) {
