@@ -32,7 +32,7 @@ final class EventWork {
                 Instant dueAt = event.at().plus(rule.within());
                 LocalDate due = dueAt.atZone(facts.zone()).toLocalDate();
                 LocalDate opens = due.isBefore(event.day()) ? due : event.day();
-                String why = rule.kind().label() + ": " + event.origin().word().replace('-', ' ') + " reported on "
+                String why = rule.kind().label() + ": " + event.origin().word() + " reported on "
                         + Wording.day(event.day()) + ", rule " + rule.ref();
                 var window = new DueWindow(opens, due, due);
                 changes.add(new Change.Create(rule.kind(), event.origin(), window, dueAt, event.id(), why, rule.ref()));

@@ -96,7 +96,8 @@ final class RuleFields {
     <E extends Enum<E>> E word(String field, Class<E> type, Function<E, String> word, E standIn) {
         String text = text(field);
         for (E constant : type.getEnumConstants()) {
-            if (word.apply(constant).equals(text)) {
+            if (word.apply(constant).equals(text.replace('-', ' '))
+                    || word.apply(constant).equals(text)) {
                 return constant;
             }
         }

@@ -21,9 +21,9 @@ class FactsOfTheTradeTest {
         "full-time, 2026-08-12, interval,       2026-11-11",
         "unknown,   2026-08-12, interval,       2026-11-11",
         "full-time, 2027-12-01, interval,       2028-03-01",
-        "seasonal,  2026-11-10, season-opening, 2027-04-01",
-        "seasonal,  2027-03-20, season-closing, 2027-11-14",
-        "seasonal,  2026-04-01, season-closing, 2026-11-14",
+        "seasonal,  2026-11-10, season opening, 2027-04-01",
+        "seasonal,  2027-03-20, season closing, 2027-11-14",
+        "seasonal,  2026-04-01, season closing, 2026-11-14",
     })
     void nextWorkFollowsThePattern(String pattern, String last, String origin, String due) {
         var unit = fullTimeUnit().use(pattern(pattern), null).inspected(last);
