@@ -35,6 +35,8 @@ public enum TaskKind {
 
     /** Returns whether doing this work also does the routine work of the other kind. */
     boolean serves(TaskKind routine) {
-        return this == routine || routine == INSPECTION && fullInspection() || routine == WASH && this == INSPECTION;
+        boolean inspects = routine == INSPECTION && fullInspection();
+        boolean washes = routine == WASH && this == INSPECTION;
+        return this == routine || inspects || washes;
     }
 }
