@@ -3,6 +3,7 @@ package dev.lapwing.care.domain;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** Sweeps a unit once and says in one error what does not hold before, during or after it. */
 final class Invariants {
@@ -23,15 +24,15 @@ final class Invariants {
                 mayBeCalledOff(task, plan, today);
             }
         }
-        require(!plan.withoutSchedule(), "a unit in service has a next date", today);
+        require(!plan.withoutSchedule(), () -> "a unit in service has a next date", today);
         onePlace(plan, today);
         everyEventIsAnswered(today);
-        require(!engine.plan(unit.facts(), today).changesAnything(), "a second sweep changes nothing", today);
+        require(!engine.plan(unit.facts(), today).changesAnything(), () -> "a second sweep changes nothing", today);
     }
 
     private void mayBeCalledOff(OpenTask task, Plan plan, LocalDate today) {
-        require(!task.touched(), "touched work stays: " + task, today);
-        require(!task.origin().event(), "event work stays: " + task, today);
+        require(!task.touched(), () -> "touched work stays: " + task, today);
+        require(!task.origin().event(), () -> "event work stays: " + task, today);
         boolean wasDue = !task.window().due().isAfter(today);
         if (!wasDue || !plan.inService() || task.origin() == TaskOrigin.FOLLOW_UP) {
             return;
@@ -45,7 +46,7 @@ final class Invariants {
                 || changed(unit.service.from(), task);
         require(
                 movedEarlier || inspected || newRoof || changedBefore,
-                "work already due is not put off: " + task + " by " + plan,
+                () -> "work already due is not put off: " + task + " by " + plan,
                 today);
     }
 
@@ -67,7 +68,7 @@ final class Invariants {
         boolean right = plan.inService()
                 ? (touched >= 1 && untouched == 0) || (touched == 0 && untouched == 1)
                 : untouched == 0;
-        require(right, "one scheduled inspection is open, or only those taken in hand: " + unit.open, today);
+        require(right, () -> "one scheduled inspection is open, or only those taken in hand: " + unit.open, today);
     }
 
     private void everyEventIsAnswered(LocalDate today) {
@@ -76,13 +77,13 @@ final class Invariants {
             boolean open = unit.open.stream().anyMatch(task -> event.id().equals(task.event()));
             boolean later = unit.done.stream()
                     .anyMatch(work -> work.kind().fullInspection() && work.on().isAfter(event.day()));
-            require(gone || open || later, "an event has its inspection: " + event, today);
+            require(gone || open || later, () -> "an event has its inspection: " + event, today);
         }
     }
 
-    private void require(boolean holds, String invariant, LocalDate today) {
+    private void require(boolean holds, Supplier<String> invariant, LocalDate today) {
         if (!holds) {
-            throw new AssertionError(invariant + "; unit " + unit.facts() + " on " + today);
+            throw new AssertionError(invariant.get() + "; unit " + unit.facts() + " on " + today);
         }
     }
 }
