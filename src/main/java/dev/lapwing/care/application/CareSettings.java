@@ -1,6 +1,5 @@
 package dev.lapwing.care.application;
 
-import dev.lapwing.care.domain.BadRules;
 import dev.lapwing.care.domain.CareRules;
 import dev.lapwing.care.domain.DueEngine;
 import dev.lapwing.care.domain.RuleFile;
@@ -10,11 +9,11 @@ import io.quarkus.runtime.Startup;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
@@ -40,7 +39,7 @@ class CareSettings {
         try {
             return RuleFile.read(Files.readString(file, StandardCharsets.UTF_8), surfaces);
         } catch (IOException e) {
-            throw new BadRules(List.of("the file " + file + " cannot be read: " + e));
+            throw new UncheckedIOException("the care rules " + file + " cannot be read", e);
         }
     }
 

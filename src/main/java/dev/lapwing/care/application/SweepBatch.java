@@ -109,6 +109,7 @@ class SweepBatch {
                     use.inForce(),
                     depot.zoneId(),
                     Season.inForce(unit.ownSeason(), ofDepot),
+                    null,
                     use.rentals(),
                     done.getOrDefault(unit.id(), List.of()),
                     open.getOrDefault(unit.id(), List.of()),
