@@ -44,6 +44,17 @@ class TransitionsTest {
         }
 
         @Test
+        void changeBeforeTheDueDaySeenOnlyAfterItMovesTheWorkAllTheSame() {
+            var unit = fullTimeUnit().inspected("2026-03-01");
+            unit.sweep("2026-03-01");
+
+            unit.use(UsePattern.SEASONAL, date("2026-05-20")).sweep("2026-06-10");
+
+            assertThat(unit.onlyOpen().origin()).isEqualTo(TaskOrigin.SEASON_OPENING);
+            assertThat(unit.onlyOpen().window().due()).isEqualTo(date("2026-05-20"));
+        }
+
+        @Test
         void fromSeasonalToFullTimeIsDueAtOnceIfTheLastInspectionIsLongAgoButNotEarlier() {
             var unit = seasonalUnit().inspected(TaskOrigin.SEASON_OPENING, "2026-03-30");
             unit.sweep("2026-03-30");
