@@ -53,8 +53,7 @@ class SendingMail {
         List<UUID> due = QuarkusTransaction.requiringNew().call(() -> OutboxLine.due(clock.instant(), LOOKED_AT));
         for (UUID id : due) {
             int seconds = Math.toIntExact(settings.smtp().timeout().toSeconds() + 1) * STEPS_OF_A_MAIL;
-            Outcome outcome =
-                    QuarkusTransaction.requiringNew().timeout(seconds).call(() -> claimAndSend(id, route));
+            Outcome outcome = QuarkusTransaction.requiringNew().timeout(seconds).call(() -> claimAndSend(id, route));
             if (outcome != Outcome.TAKEN_BY_ANOTHER) {
                 return outcome;
             }

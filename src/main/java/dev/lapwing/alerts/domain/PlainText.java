@@ -10,7 +10,10 @@ public final class PlainText {
 
     /** Returns the text as one line without control characters: nothing in it can begin another header. */
     public static String oneLine(String text) {
-        return whole(text).replaceAll(LINE_BREAKERS, " ").replaceAll(" {2,}", " ").strip();
+        return whole(text)
+                .replaceAll(LINE_BREAKERS, " ")
+                .replaceAll(" {2,}", " ")
+                .strip();
     }
 
     /** Returns one line of at most {@code most} UTF-16 units, cut between characters. */
@@ -25,7 +28,8 @@ public final class PlainText {
 
     /** Returns the text with CRLF line ends and no other control characters but tabs. */
     public static String lines(String text) {
-        return whole(text).replaceAll("\\r\\n?|[\\n\\u0085\\u2028\\u2029]", "\n")
+        return whole(text)
+                .replaceAll("\\r\\n?|[\\n\\u0085\\u2028\\u2029]", "\n")
                 .replaceAll("[\\p{Cc}&&[^\\n\\t]]", "")
                 .replace("\n", "\r\n");
     }

@@ -51,8 +51,7 @@ final class FolderTransport implements MailTransport {
             buffer.flush();
             file.getFD().sync();
         }
-        Files.move(
-                half, folder.resolve(name), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        Files.move(half, folder.resolve(name), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     }
 
     private static String fileName(String messageId) {

@@ -29,8 +29,8 @@ import java.util.Properties;
 @ApplicationScoped
 public class MailBuilder {
     private static final Session NO_SERVER = Session.getInstance(new Properties());
-    private static final DateTimeFormatter DATE =
-            DateTimeFormatter.ofPattern("EEE, d MMM yyyy HH:mm:ss Z", Locale.ROOT).withZone(ZoneOffset.UTC);
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEE, d MMM yyyy HH:mm:ss Z", Locale.ROOT)
+            .withZone(ZoneOffset.UTC);
 
     private final MailSettings settings;
 

@@ -47,7 +47,9 @@ final class SmtpFailures {
     private static String words(MessagingException e) {
         var words = new StringBuilder();
         for (Exception link = e; link != null; link = next(link)) {
-            String message = link.getMessage() == null ? link.getClass().getSimpleName() : link.getMessage().strip();
+            String message = link.getMessage() == null
+                    ? link.getClass().getSimpleName()
+                    : link.getMessage().strip();
             if (words.indexOf(message) < 0) {
                 words.append(words.isEmpty() ? "" : "; ").append(message);
             }

@@ -25,7 +25,8 @@ final class SmtpTransport implements MailTransport {
     private static Properties properties(MailSettings.Smtp settings) {
         var properties = new Properties();
         properties.setProperty("mail.transport.protocol", "smtp");
-        properties.setProperty("mail.smtp.auth", String.valueOf(settings.username().isPresent()));
+        properties.setProperty(
+                "mail.smtp.auth", String.valueOf(settings.username().isPresent()));
         String timeout = String.valueOf(settings.timeout().toMillis());
         for (String step : new String[] {"connectiontimeout", "timeout", "writetimeout"}) {
             properties.setProperty("mail.smtp." + step, timeout);
