@@ -61,7 +61,7 @@ class Dispatcher {
 
     /** Asks for a sender. One that waits for a thread will see whatever is in the outbox by then, so few need to wait. */
     private void wake() {
-        if (places.tryAcquire()) {
+        if (!threads.isShutdown() && places.tryAcquire()) {
             threads.execute(this::sendWhatIsDue);
         }
     }

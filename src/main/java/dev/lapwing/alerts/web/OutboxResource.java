@@ -16,17 +16,18 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestPath;
 import org.jboss.resteasy.reactive.RestQuery;
 
 @Path("/api/outbox")
-@RolesAllowed(Roles.COORDINATOR)
 class OutboxResource {
     @Inject
     Outbox outbox;
 
     @GET
+    @RolesAllowed(Roles.COORDINATOR)
     @Transactional
     Page<OutboxItem> list(@RestQuery String state, @RestQuery Integer limit, @RestQuery String after) {
         var errors = new FieldErrors();
@@ -40,22 +41,26 @@ class OutboxResource {
 
     @POST
     @Path("/{id}/resend")
+    @RolesAllowed(Roles.COORDINATOR)
     OutboxItem resend(@RestPath String id) {
         return OutboxItem.of(outbox.sendAgain(Identifier.of("mail", id)));
     }
 
+    /** Returns the mail after which to go on, or null for the start. */
     private static OutboxMail place(String cursor) {
         if (cursor == null || cursor.isBlank()) {
             return null;
         }
+        return id(cursor)
+                .flatMap(last -> OutboxMail.<OutboxMail>findByIdOptional(last))
+                .orElseThrow(() -> Refused.invalid("after", "is not a cursor of this list"));
+    }
+
+    private static Optional<UUID> id(String cursor) {
         try {
-            OutboxMail last = OutboxMail.findById(UUID.fromString(cursor));
-            if (last != null) {
-                return last;
-            }
+            return Optional.of(UUID.fromString(cursor));
         } catch (IllegalArgumentException notAnId) {
-            throw Refused.invalid("after", "is not a cursor of this list");
+            return Optional.empty();
         }
-        throw Refused.invalid("after", "is not a cursor of this list");
     }
 }

@@ -4,7 +4,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.OutputStream;
-import java.net.InetAddress;
+import java.net.InetSocketAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
@@ -37,7 +37,9 @@ public final class UnrulySmtpServer implements AutoCloseable {
     private volatile String unwanted;
 
     public UnrulySmtpServer(int port) throws IOException {
-        socket = new ServerSocket(port, 50, InetAddress.getByName("127.0.0.1"));
+        socket = new ServerSocket();
+        socket.setReuseAddress(true);
+        socket.bind(new InetSocketAddress("127.0.0.1", port));
         start(this::accept);
     }
 
