@@ -16,6 +16,7 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -97,9 +98,15 @@ public class Unit extends PanacheEntityBase {
     /** Returns units whose number contains the text, best first. */
     public static List<Unit> matching(String text, int limit) {
         return find(
-                        "from Unit u join fetch u.depot where lower(u.number) like lower(?1) escape '!' order by u.number",
-                        "%" + text.replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%")
+                        "from Unit u join fetch u.depot where lower(u.number) like ?1 escape '!' order by u.number",
+                        numberPattern(text))
                 .range(0, limit - 1)
                 .list();
+    }
+
+    /** Returns the pattern, for {@code like} with {@code escape '!'}, of small-letter numbers that contain the text. */
+    public static String numberPattern(String text) {
+        String plain = text.strip().toLowerCase(Locale.ROOT);
+        return "%" + plain.replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%";
     }
 }
