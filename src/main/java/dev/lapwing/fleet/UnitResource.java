@@ -37,7 +37,7 @@ class UnitResource {
     @GET
     @RolesAllowed({Roles.COORDINATOR, Roles.DESK, Roles.TECH})
     @Transactional
-    Page<UnitAnswer> list(@RestQuery String depot, @RestQuery Integer limit, @RestQuery String after) {
+    public Page<UnitAnswer> list(@RestQuery String depot, @RestQuery Integer limit, @RestQuery String after) {
         int size = Page.limit(limit);
         List<Unit> found = Unit.after(after, depot, size + 1);
         long total = depot == null ? Unit.count() : Unit.count("depot.code", depot);
@@ -50,14 +50,14 @@ class UnitResource {
     @Path("/{number}")
     @RolesAllowed({Roles.COORDINATOR, Roles.DESK, Roles.TECH})
     @Transactional
-    UnitAnswer one(@RestPath String number) {
+    public UnitAnswer one(@RestPath String number) {
         return answer(Unit.require(number));
     }
 
     @POST
     @RolesAllowed(Roles.COORDINATOR)
     @Idempotent
-    Response add(UnitRequest request) {
+    public Response add(UnitRequest request) {
         Unit unit = registering.add(Bodies.require(request), by());
         URI there = URI.create("/api/units/" + unit.number.replace(" ", "%20"));
         return Response.created(there).entity(answer(unit)).build();
@@ -67,7 +67,7 @@ class UnitResource {
     @Path("/{number}")
     @RolesAllowed(Roles.COORDINATOR)
     @Transactional
-    UnitAnswer change(@RestPath String number, UnitRequest request) {
+    public UnitAnswer change(@RestPath String number, UnitRequest request) {
         return answer(registering.change(number, Bodies.require(request), by()));
     }
 

@@ -36,7 +36,7 @@ class SetUpPage {
     Pages pages;
 
     @GET
-    Response form(@RestPath String token) {
+    public Response form(@RestPath String token) {
         settingUp.require(token);
         return pages.show(Templates.setUp(
                 token,
@@ -46,7 +46,7 @@ class SetUpPage {
     }
 
     @POST
-    Response setUp(
+    public Response setUp(
             @RestPath String token,
             @RestForm String fullName,
             @RestForm String username,

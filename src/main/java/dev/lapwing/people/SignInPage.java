@@ -43,13 +43,13 @@ class SignInPage {
 
     @GET
     @Path("sign-in")
-    Response form(@RestQuery String next) {
+    public Response form(@RestQuery String next) {
         return pages.show(Templates.signIn(OwnPath.of(next, "/"), "", false));
     }
 
     @POST
     @Path("sign-in")
-    Response signIn(@RestForm String username, @RestForm String password, @RestForm String next) {
+    public Response signIn(@RestForm String username, @RestForm String password, @RestForm String next) {
         var staff = username == null || password == null
                 ? Optional.<Staff>empty()
                 : passwords.check(username.strip(), password);
@@ -65,7 +65,7 @@ class SignInPage {
 
     @POST
     @Path("sign-out")
-    Response signOut(@CookieParam(SignInMechanism.COOKIE) String token) {
+    public Response signOut(@CookieParam(SignInMechanism.COOKIE) String token) {
         if (token != null) {
             sessions.end(token);
         }

@@ -27,7 +27,7 @@ class StartPage {
     RoutingContext request;
 
     @GET
-    Response start() {
+    public Response start() {
         if (shell.coordinator()) {
             return pages.go("/due-list");
         }
@@ -36,7 +36,7 @@ class StartPage {
 
     @POST
     @Path("depot")
-    Response choose(@RestForm String code, @RestForm String back) {
+    public Response choose(@RestForm String code, @RestForm String back) {
         String kept = shell.depots().stream().anyMatch(depot -> Objects.equals(depot.code(), code)) ? code : "";
         return Response.seeOther(URI.create(withoutQuery(OwnPath.of(back, "/"))))
                 .cookie(OwnCookie.lasting(

@@ -39,7 +39,7 @@ class DueListPage {
 
     @GET
     @Transactional
-    Response show(@BeanParam DueQuery query) {
+    public Response show(@BeanParam DueQuery query) {
         query.depotUnlessGiven(shell.depot());
         var errors = new FieldErrors();
         var filter = query.filter(errors);

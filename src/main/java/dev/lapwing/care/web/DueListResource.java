@@ -30,7 +30,7 @@ class DueListResource {
     @GET
     @RolesAllowed({Roles.COORDINATOR, Roles.DESK, Roles.TECH})
     @Transactional
-    Page<DueItem> list(
+    public Page<DueItem> list(
             @RestQuery String depot,
             @RestQuery String from,
             @RestQuery String until,

@@ -28,7 +28,7 @@ class HoldResource {
     @GET
     @RolesAllowed({Roles.COORDINATOR, Roles.DESK, Roles.TECH})
     @Transactional
-    Page<HoldAnswer> list(@RestQuery String state, @RestQuery Integer limit, @RestQuery String after) {
+    public Page<HoldAnswer> list(@RestQuery String state, @RestQuery Integer limit, @RestQuery String after) {
         var errors = new FieldErrors();
         HoldState wanted = errors.word(HoldState.class, state, "state").orElse(null);
         errors.refuseIfAny();
@@ -43,7 +43,7 @@ class HoldResource {
     @Path("/{id}/release")
     @RolesAllowed(Roles.COORDINATOR)
     @Transactional
-    HoldAnswer release(@RestPath String id, Release release) {
+    public HoldAnswer release(@RestPath String id, Release release) {
         Release asked = release == null ? new Release(null, null) : release;
         return HoldAnswer.of(releasing.release(Identifier.of("hold", id), asked.by(), asked.statement()));
     }

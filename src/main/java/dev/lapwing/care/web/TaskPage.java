@@ -45,7 +45,7 @@ class TaskPage {
     @GET
     @RolesAllowed({Roles.COORDINATOR, Roles.DESK, Roles.TECH})
     @Transactional
-    Response show(@RestPath String id) {
+    public Response show(@RestPath String id) {
         CareTask task = CareTask.require(Identifier.of("task", id));
         return pages.show(Templates.task(views.of(task, shell)));
     }
@@ -53,28 +53,28 @@ class TaskPage {
     @POST
     @Path("assignment")
     @RolesAllowed(Roles.COORDINATOR)
-    Response assign(@RestPath String id, @RestForm String tech, @RestForm String back) {
+    public Response assign(@RestPath String id, @RestForm String tech, @RestForm String back) {
         return move(id, back, "given to its tech", () -> moving.assign(taskId(id), tech, shell.username()));
     }
 
     @POST
     @Path("acceptance")
     @RolesAllowed({Roles.COORDINATOR, Roles.TECH})
-    Response accept(@RestPath String id, @RestForm String back) {
+    public Response accept(@RestPath String id, @RestForm String back) {
         return move(id, back, "accepted", () -> moving.accept(taskId(id), shell.username(), shell.coordinator()));
     }
 
     @POST
     @Path("start")
     @RolesAllowed({Roles.COORDINATOR, Roles.TECH})
-    Response start(@RestPath String id, @RestForm String back) {
+    public Response start(@RestPath String id, @RestForm String back) {
         return move(id, back, "started", () -> moving.start(taskId(id), shell.username(), shell.coordinator()));
     }
 
     @POST
     @Path("call-off")
     @RolesAllowed(Roles.COORDINATOR)
-    Response callOff(@RestPath String id, @RestForm String why, @RestForm String back) {
+    public Response callOff(@RestPath String id, @RestForm String why, @RestForm String back) {
         return move(id, back, "called off", () -> moving.callOff(taskId(id), why, shell.username()));
     }
 

@@ -33,7 +33,7 @@ class TaskResource {
     @GET
     @RolesAllowed({Roles.COORDINATOR, Roles.DESK, Roles.TECH})
     @Transactional
-    TaskAnswer one(@RestPath String id) {
+    public TaskAnswer one(@RestPath String id) {
         return answer(CareTask.require(taskId(id)));
     }
 
@@ -41,7 +41,7 @@ class TaskResource {
     @Path("/assignment")
     @RolesAllowed(Roles.COORDINATOR)
     @Transactional
-    TaskAnswer assign(@RestPath String id, Assignment assignment) {
+    public TaskAnswer assign(@RestPath String id, Assignment assignment) {
         String tech = assignment == null ? null : assignment.tech();
         return answer(moving.assign(taskId(id), tech, by()));
     }
@@ -50,7 +50,7 @@ class TaskResource {
     @Path("/acceptance")
     @RolesAllowed({Roles.COORDINATOR, Roles.TECH})
     @Transactional
-    TaskAnswer accept(@RestPath String id) {
+    public TaskAnswer accept(@RestPath String id) {
         return answer(moving.accept(taskId(id), by(), identity.hasRole(Roles.COORDINATOR)));
     }
 
@@ -58,7 +58,7 @@ class TaskResource {
     @Path("/start")
     @RolesAllowed({Roles.COORDINATOR, Roles.TECH})
     @Transactional
-    TaskAnswer start(@RestPath String id) {
+    public TaskAnswer start(@RestPath String id) {
         return answer(moving.start(taskId(id), by(), identity.hasRole(Roles.COORDINATOR)));
     }
 
@@ -66,7 +66,7 @@ class TaskResource {
     @Path("/call-off")
     @RolesAllowed(Roles.COORDINATOR)
     @Transactional
-    TaskAnswer callOff(@RestPath String id, CallOff callOff) {
+    public TaskAnswer callOff(@RestPath String id, CallOff callOff) {
         return answer(moving.callOff(taskId(id), callOff == null ? null : callOff.why(), by()));
     }
 

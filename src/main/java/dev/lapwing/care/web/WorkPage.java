@@ -42,7 +42,7 @@ class WorkPage {
 
     @GET
     @Transactional
-    Response show() {
+    public Response show() {
         Instant now = clock.instant();
         var mine = new DueList.Filter(null, null, null, null, shell.username(), null);
         List<CareTask> tasks = DueList.after(mine, DueList.Place.START, MOST);

@@ -3,7 +3,7 @@ package dev.lapwing.returns.application;
 import dev.lapwing.fleet.DoubtSettled;
 import dev.lapwing.platform.FieldErrors;
 import dev.lapwing.platform.Refused;
-import dev.lapwing.returns.storage.ContactQuestion;
+import dev.lapwing.returns.storage.AskedQuestion;
 import dev.lapwing.returns.storage.ReturnReport;
 import dev.lapwing.returns.storage.Strike;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -34,8 +34,8 @@ public class AnsweringQuestions {
     public ReturnReport answer(UUID reportId, Answer answer) {
         ReturnReport report = ReturnReport.require(reportId);
         check(answer);
-        ContactQuestion question =
-                ContactQuestion.of(reportId).orElseThrow(() -> Refused.conflict("Nothing was asked about this report"));
+        AskedQuestion question =
+                AskedQuestion.of(reportId).orElseThrow(() -> Refused.conflict("Nothing was asked about this report"));
         if (question.contact != null) {
             throw Refused.conflict("The question was answered by " + question.answeredBy);
         }

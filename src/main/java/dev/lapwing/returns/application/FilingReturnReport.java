@@ -3,9 +3,10 @@ package dev.lapwing.returns.application;
 import dev.lapwing.fleet.ContactDoubted;
 import dev.lapwing.fleet.Unit;
 import dev.lapwing.platform.Ids;
+import dev.lapwing.reading.ContactQuestion;
 import dev.lapwing.reading.ContactReader;
 import dev.lapwing.reading.ContactVerdict;
-import dev.lapwing.returns.storage.ContactQuestion;
+import dev.lapwing.returns.storage.AskedQuestion;
 import dev.lapwing.returns.storage.ReturnReport;
 import dev.lapwing.returns.storage.RoofMark;
 import dev.lapwing.returns.storage.Strike;
@@ -35,7 +36,7 @@ public class FilingReturnReport {
     Event<ContactDoubted> doubted;
 
     @Inject
-    Questions questions;
+    ContactQuestion questionFor;
 
     @Inject
     Ids ids;
@@ -96,10 +97,10 @@ public class FilingReturnReport {
     }
 
     private void ask(ReturnReport report, Instant now, String by) {
-        var question = new ContactQuestion();
+        var question = new AskedQuestion();
         question.id = ids.next();
         question.report = report;
-        question.text = questions.about(report.reading());
+        question.text = questionFor.about(report.reading());
         question.askedAt = now;
         question.persist();
         String words = report.note.isBlank() ? question.text : RaisingStrikes.shortened(report.note);

@@ -1,7 +1,7 @@
 package dev.lapwing.returns.web;
 
 import dev.lapwing.returns.Consequences;
-import dev.lapwing.returns.storage.ContactQuestion;
+import dev.lapwing.returns.storage.AskedQuestion;
 import dev.lapwing.returns.storage.ReturnReport;
 import dev.lapwing.returns.storage.Strike;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -18,7 +18,7 @@ class ReportAnswers {
     ReportAnswer of(ReturnReport report) {
         ReturnReport.flush();
         Optional<Strike> strike = Strike.ofReport(report.id);
-        Optional<ContactQuestion> question = ContactQuestion.of(report.id);
+        Optional<AskedQuestion> question = AskedQuestion.of(report.id);
         Optional<UUID> cause = strike.map(found -> found.id).or(() -> question.map(asked -> asked.id));
         return new ReportAnswer(
                 report.id,

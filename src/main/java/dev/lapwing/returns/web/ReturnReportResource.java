@@ -36,7 +36,7 @@ class ReturnReportResource {
     @POST
     @RolesAllowed({Roles.COORDINATOR, Roles.DESK})
     @Idempotent
-    Response file(ReturnNotice notice) {
+    public Response file(ReturnNotice notice) {
         ReturnReport report =
                 filing.file(Bodies.require(notice), identity.getPrincipal().getName());
         return Response.created(URI.create("/api/return-reports/" + report.id))
@@ -48,7 +48,7 @@ class ReturnReportResource {
     @Path("/{id}")
     @RolesAllowed({Roles.COORDINATOR, Roles.DESK, Roles.TECH})
     @Transactional
-    ReportAnswer one(@RestPath String id) {
+    public ReportAnswer one(@RestPath String id) {
         return answers.of(ReturnReport.require(Identifier.of("return report", id)));
     }
 
@@ -56,7 +56,7 @@ class ReturnReportResource {
     @Path("/{id}/answer")
     @RolesAllowed({Roles.COORDINATOR, Roles.DESK})
     @Transactional
-    ReportAnswer answer(@RestPath String id, AnsweringQuestions.Answer answer) {
+    public ReportAnswer answer(@RestPath String id, AnsweringQuestions.Answer answer) {
         return answers.of(answering.answer(Identifier.of("return report", id), Bodies.require(answer)));
     }
 }

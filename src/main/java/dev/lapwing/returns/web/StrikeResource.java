@@ -34,7 +34,7 @@ class StrikeResource {
     @POST
     @RolesAllowed({Roles.COORDINATOR, Roles.DESK, Roles.TECH})
     @Idempotent
-    Response flag(@RestPath String number, RaisingStrikes.Sighting sighting) {
+    public Response flag(@RestPath String number, RaisingStrikes.Sighting sighting) {
         Strike strike = raising.flag(
                 number, Bodies.require(sighting), identity.getPrincipal().getName());
         Strike.flush();

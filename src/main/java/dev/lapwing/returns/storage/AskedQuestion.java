@@ -15,7 +15,7 @@ import java.util.UUID;
 /** What the desk is asked when a note leaves open whether the roof was touched, and its answer. */
 @Entity
 @Table(name = "contact_question")
-public class ContactQuestion extends PanacheEntityBase {
+public class AskedQuestion extends PanacheEntityBase {
     @Id
     public UUID id;
 
@@ -40,7 +40,7 @@ public class ContactQuestion extends PanacheEntityBase {
     @Column(name = "answered_at")
     public Instant answeredAt;
 
-    public static Optional<ContactQuestion> of(UUID reportId) {
+    public static Optional<AskedQuestion> of(UUID reportId) {
         return find("report.id", reportId).firstResultOptional();
     }
 }

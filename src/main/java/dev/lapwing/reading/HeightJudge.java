@@ -1,0 +1,59 @@
+package dev.lapwing.reading;
+
+import java.util.List;
+
+/** Compares the height limits that a note names with the travel height of the unit. */
+final class HeightJudge {
+    private static final double DROVE_UNDER = 0.7;
+    private static final double NAMED = 0.4;
+    /** A height this close to the unit's own is taken for a mention of the unit itself. */
+    private static final double OWN = 0.02;
+
+    private final Layout layout;
+    private final List<Signal> signals;
+
+    HeightJudge(List<Signal> signals, Layout layout) {
+        this.signals = signals;
+        this.layout = layout;
+    }
+
+    void judge(Tokens tokens, double travelHeight, Judgement judgement) {
+        for (Height height : Height.allIn(tokens)) {
+            if (height.metres() < travelHeight - OWN) {
+                judgement.add(weigh(height));
+            }
+        }
+    }
+
+    private Finding weigh(Height height) {
+        Signal limit = new Signal(Sign.OVERHEAD.bit(), height.from(), height.to());
+        Signal passage = near(height, Sign.PASSAGE.bit());
+        Signal above = near(height, Things.ABOVE);
+        Signal avoided = near(height, Sign.NEAR_MISS.bit());
+        if (avoided != null || passage != null && !passage.stands()) {
+            return Finding.NONE;
+        }
+        if (passage != null) {
+            return new Finding(Sentence.TOO_LOW, DROVE_UNDER, passage, limit, List.of(limit, passage));
+        }
+        return above == null
+                ? Finding.NONE
+                : new Finding(Sentence.OPEN_HEIGHT, NAMED, limit, limit, List.of(limit, above));
+    }
+
+    private Signal near(Height height, long bits) {
+        Signal best = null;
+        int sentence = layout.sentence[height.from()];
+        for (Signal signal : signals) {
+            if (signal.isAny(bits) && Math.abs(layout.sentence[signal.from] - sentence) <= 1) {
+                boolean closer = best == null || distance(signal, height) < distance(best, height);
+                best = closer ? signal : best;
+            }
+        }
+        return best;
+    }
+
+    private static int distance(Signal signal, Height height) {
+        return Math.abs(signal.from - height.from());
+    }
+}

@@ -1,0 +1,201 @@
+package dev.lapwing.reading;
+
+import dev.lapwing.reading.Signal.Standing;
+import java.util.List;
+
+/**
+ * Marks what is denied, supposed, conditional, past or nearly so, after NegEx (Chapman et al. 2001) and ConText
+ * (Harkema et al. 2009): a trigger reaches forward to a termination term, another negation or the end of the sentence;
+ * a trigger that stands behind reaches back five words; a pseudo-trigger is passed over. Since here a wrong "denied" is
+ * worse than a wrong "said", the reach is cut further: at a comma that opens no list, after {@link #REACH} words, and
+ * a denial of damage does not go on to deny the contact that is named after it.
+ */
+final class Scopes {
+    static final long TRIGGERS = Sign.bits(
+            Sign.NOT,
+            Sign.NOT_AFTER,
+            Sign.NOT_REALLY,
+            Sign.NEAR_MISS,
+            Sign.MAYBE,
+            Sign.IF,
+            Sign.IF_NOT_REALLY,
+            Sign.PAST,
+            Sign.PAST_AROUND,
+            Sign.PAST_NOT_REALLY);
+
+    private static final int REACH = 12;
+    private static final int REACH_BACK = 5;
+    private static final int DOUBLE = 3;
+    private static final long ENDS_DENIAL = Sign.bits(Sign.END, Sign.NOT, Sign.NOT_REALLY, Sign.NOT_AFTER);
+    private static final long ENDS_CONDITION = Sign.bits(Sign.END, Sign.END_IF);
+    private static final long ENDS_PAST = Sign.bits(Sign.END, Sign.END_PAST);
+    private static final long HARM = Sign.bits(Sign.DAMAGE, Sign.WEAR);
+
+    private final Tokens tokens;
+    private final List<Signal> signals;
+    private final Layout layout;
+    private final boolean[] joins;
+
+    Scopes(Tokens tokens, List<Signal> signals, Layout layout) {
+        this.tokens = tokens;
+        this.signals = signals;
+        this.layout = layout;
+        this.joins = new boolean[signals.size()];
+    }
+
+    void mark() {
+        for (int i = 0; i < signals.size(); i++) {
+            Signal trigger = signals.get(i);
+            if (trigger.is(Sign.NOT)) {
+                deny(i);
+            }
+            if (trigger.is(Sign.NEAR_MISS)) {
+                forward(i, Standing.NEARLY, ENDS_DENIAL, true);
+            }
+            if (trigger.is(Sign.NOT_AFTER)) {
+                back(i);
+            }
+            if (trigger.is(Sign.IF)) {
+                forward(i, Standing.CONDITIONAL, ENDS_CONDITION, true);
+            }
+            if (trigger.is(Sign.PAST)) {
+                forward(i, Standing.PAST, ENDS_PAST, false);
+            }
+            if (trigger.is(Sign.PAST_AROUND)) {
+                around(i, Standing.PAST, false);
+            }
+            if (trigger.is(Sign.MAYBE)) {
+                around(i, Standing.SUPPOSED, true);
+            }
+        }
+    }
+
+    private void deny(int index) {
+        Signal trigger = signals.get(index);
+        Signal next = index + 1 < signals.size() ? signals.get(index + 1) : null;
+        boolean twice = next != null
+                && next.is(Sign.NOT)
+                && next.from - trigger.to < DOUBLE
+                && sameSentence(trigger, next)
+                && tokens.breakBefore[next.from] == Tokens.NO_BREAK;
+        if (twice) {
+            joins[index + 1] = true;
+        }
+        if (!twice && !joins[index]) {
+            forward(index, Standing.DENIED, ENDS_DENIAL, true);
+            denyVerbBefore(index);
+        }
+    }
+
+    /** "Hit nothing", "touched no branches": the verb just before the negation is denied with its object. */
+    private void denyVerbBefore(int index) {
+        Signal trigger = signals.get(index);
+        Signal before = index == 0 ? null : signals.get(index - 1);
+        Signal after = index + 1 < signals.size() ? signals.get(index + 1) : null;
+        boolean harmFollows = after != null && after.isAny(HARM) && after.from - trigger.to < 2;
+        if (before != null
+                && !harmFollows
+                && before.isAny(Sign.bits(Sign.CONTACT, Sign.TOUCH))
+                && trigger.from - before.to == 0
+                && layout.clause[before.from] == layout.clause[trigger.from]) {
+            before.mark(Standing.DENIED, trigger);
+        }
+    }
+
+    private void forward(int index, Standing standing, long ends, boolean stopsAtComma) {
+        Signal trigger = signals.get(index);
+        boolean harmDenied = false;
+        int limit = reach(trigger, stopsAtComma);
+        for (int i = index + 1; i < signals.size(); i++) {
+            Signal signal = signals.get(i);
+            if (signal.from >= limit || signal.isAny(ends)) {
+                return;
+            }
+            if (signal.from < trigger.to) {
+                continue;
+            }
+            boolean spared = harmDenied && !signal.isAny(HARM) && !joined(signals.get(i - 1), signal);
+            if (spared) {
+                return;
+            }
+            signal.mark(standing, trigger);
+            harmDenied |= standing == Standing.DENIED && signal.isAny(HARM) && !signal.is(Sign.CONTACT);
+        }
+    }
+
+    /** Returns the token behind the last one a trigger may reach. */
+    private int reach(Signal trigger, boolean stopsAtComma) {
+        int limit = Math.min(tokens.size, trigger.to + REACH);
+        for (int i = trigger.to; i < limit; i++) {
+            boolean comma = tokens.breakBefore[i] == Tokens.COMMA && stopsAtComma && !listGoesOn(i);
+            if (tokens.breakBefore[i] == Tokens.STOP || comma) {
+                return i;
+            }
+        }
+        return limit;
+    }
+
+    private boolean listGoesOn(int token) {
+        for (int i = token; i < tokens.size && i < token + 6; i++) {
+            if (tokens.breakBefore[i] == Tokens.STOP) {
+                return false;
+            }
+            if (isOr(i)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isOr(int token) {
+        int length = tokens.end[token] - tokens.start[token];
+        if (length > 3) {
+            return false;
+        }
+        String written = tokens.written(token);
+        return switch (written) {
+            case "or", "nor", "ni", "o", "ou", "OR", "NI", "OU" -> true;
+            default -> false;
+        };
+    }
+
+    private boolean joined(Signal before, Signal signal) {
+        for (int i = before.to; i < signal.from; i++) {
+            if (isOr(i)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void back(int index) {
+        Signal trigger = signals.get(index);
+        for (int i = index - 1; i >= 0; i--) {
+            Signal signal = signals.get(i);
+            if (trigger.from - signal.to >= REACH_BACK || signal.is(Sign.END) || !sameSentence(signal, trigger)) {
+                return;
+            }
+            signal.mark(Standing.DENIED, trigger);
+        }
+    }
+
+    private void around(int index, Standing standing, boolean clauseOnly) {
+        Signal trigger = signals.get(index);
+        for (int step = -1; step <= 1; step += 2) {
+            for (int i = index + step; i >= 0 && i < signals.size(); i += step) {
+                Signal signal = signals.get(i);
+                boolean apart = clauseOnly
+                        ? Math.abs(layout.clause[signal.from] - layout.clause[trigger.from]) > 0
+                        : !sameSentence(signal, trigger);
+                if (apart || Math.abs(signal.from - trigger.from) > 2 * REACH) {
+                    break;
+                }
+                signal.mark(standing, trigger);
+            }
+        }
+    }
+
+    private boolean sameSentence(Signal a, Signal b) {
+        return layout.sentence[a.from] == layout.sentence[b.from];
+    }
+}

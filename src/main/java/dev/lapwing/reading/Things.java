@@ -1,0 +1,25 @@
+package dev.lapwing.reading;
+
+/** Sets of signs that are asked for together. */
+final class Things {
+    static final long ABOVE = Sign.bits(Sign.OVERHEAD, Sign.TALL);
+    static final long FALLING = Sign.bits(Sign.OVERHEAD, Sign.TALL, Sign.DROPPING, Sign.DEBRIS);
+    static final long DECIDING = Sign.bits(Sign.OVERHEAD, Sign.TALL, Sign.ROOF, Sign.BELOW, Sign.OTHER, Sign.DROPPING);
+    static final long ALL =
+            DECIDING | Sign.bits(Sign.LOW, Sign.DEBRIS, Sign.UNIT, Sign.PERSON, Sign.PASSAGE, Sign.PLAIN);
+    static final long EVENTS = Sign.bits(
+            Sign.CONTACT,
+            Sign.TOUCH,
+            Sign.STUCK,
+            Sign.FALL,
+            Sign.DAMAGE,
+            Sign.WEAR,
+            Sign.DEBRIS,
+            Sign.TRACE,
+            Sign.NOISE,
+            Sign.STRIKE,
+            Sign.HINT,
+            Sign.DOUBT);
+
+    private Things() {}
+}

@@ -1,0 +1,106 @@
+package dev.lapwing.reading;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.Arrays;
+import org.apache.lucene.analysis.Analyzer;
+import org.apache.lucene.analysis.TokenStream;
+import org.apache.lucene.analysis.tokenattributes.CharTermAttribute;
+import org.apache.lucene.analysis.tokenattributes.OffsetAttribute;
+
+/** The words of a note in order, with the break that stands before each. Plain arrays, since this is the hot path. */
+final class Tokens {
+    /** Breaks before a token, by strength. */
+    static final byte NO_BREAK = 0;
+
+    static final byte COMMA = 1;
+    static final byte STOP = 2;
+
+    final CleanText text;
+    int size;
+    int[] start;
+    int[] end;
+    byte[] breakBefore;
+    /** Meaning of token i in language l at {@code words[l][i]}; null when unknown there. */
+    final Word[][] words;
+
+    private Tokens(CleanText text, int languages) {
+        this.text = text;
+        int capacity = Math.max(8, text.text().length() / 5);
+        start = new int[capacity];
+        end = new int[capacity];
+        breakBefore = new byte[capacity];
+        words = new Word[languages][capacity];
+    }
+
+    static Tokens of(CleanText text, Analyzer analyzer, Vocabulary vocabulary) {
+        Tokens tokens = new Tokens(text, vocabulary.languages());
+        try (TokenStream stream = analyzer.tokenStream("note", new StringReader(text.text()))) {
+            CharTermAttribute term = stream.addAttribute(CharTermAttribute.class);
+            OffsetAttribute offset = stream.addAttribute(OffsetAttribute.class);
+            Spelling spelling = new Spelling(vocabulary);
+            stream.reset();
+            while (stream.incrementToken()) {
+                tokens.add(offset.startOffset(), offset.endOffset());
+                spelling.resolve(term.buffer(), term.length(), tokens.words, tokens.size - 1);
+            }
+            stream.end();
+        } catch (IOException e) {
+            throw new UncheckedIOException("reading from memory failed", e);
+        }
+        return tokens;
+    }
+
+    private void add(int from, int to) {
+        if (size == start.length) {
+            grow();
+        }
+        start[size] = from;
+        end[size] = to;
+        breakBefore[size] = size == 0 ? STOP : breakIn(end[size - 1], from);
+        size++;
+    }
+
+    private void grow() {
+        int capacity = size * 2;
+        start = Arrays.copyOf(start, capacity);
+        end = Arrays.copyOf(end, capacity);
+        breakBefore = Arrays.copyOf(breakBefore, capacity);
+        for (int l = 0; l < words.length; l++) {
+            words[l] = Arrays.copyOf(words[l], capacity);
+        }
+    }
+
+    /** Finds the strongest break between two words; a dash counts only with a blank before it. */
+    private byte breakIn(int from, int to) {
+        byte strongest = NO_BREAK;
+        String chars = text.text();
+        for (int i = from; i < to; i++) {
+            byte found =
+                    switch (chars.charAt(i)) {
+                        case '.', '!', '?', ';', '\n', '\r', '\u2026', '\u2022', '\u00bf', '\u00a1', '|' -> STOP;
+                        case ',', ':', '(', ')', '[', ']', '\u2013', '\u2014' -> COMMA;
+                        case '-' -> i > from && chars.charAt(i - 1) == ' ' ? COMMA : NO_BREAK;
+                        default -> NO_BREAK;
+                    };
+            if (found > strongest) {
+                strongest = found;
+            }
+        }
+        return strongest;
+    }
+
+    /** Returns the characters of token i as written, without invisible ones. */
+    String written(int i) {
+        return text.text().substring(start[i], end[i]);
+    }
+
+    int noteStart(int i) {
+        return text.originOf(start[i]);
+    }
+
+    int noteEnd(int i) {
+        return text.originOfEnd(end[i]);
+    }
+}
