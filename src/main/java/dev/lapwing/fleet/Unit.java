@@ -104,6 +104,26 @@ public class Unit extends PanacheEntityBase {
                 .list();
     }
 
+    /** Returns a page of the units whose number contains a text, by number, after a number; null lets all through. */
+    public static List<Unit> page(String text, String depotCode, String after, int limit) {
+        return find(
+                        "from Unit u join fetch u.depot where lower(u.number) like ?1 escape '!'"
+                                + " and (?2 is null or u.depot.code = ?2) and u.number > ?3 order by u.number",
+                        numberPattern(text),
+                        depotCode,
+                        after == null ? "" : after)
+                .range(0, limit - 1)
+                .list();
+    }
+
+    /** Returns how many units {@link #page} goes through. */
+    public static long countMatching(String text, String depotCode) {
+        return count(
+                "from Unit u where lower(u.number) like ?1 escape '!' and (?2 is null or u.depot.code = ?2)",
+                numberPattern(text),
+                depotCode);
+    }
+
     /** Returns the pattern, for {@code like} with {@code escape '!'}, of small-letter numbers that contain the text. */
     public static String numberPattern(String text) {
         String plain = text.strip().toLowerCase(Locale.ROOT);
