@@ -34,7 +34,7 @@ record DueListView(
      */
     record Section(String word, String title, long total, List<DueRow> rows, String next) {}
 
-    boolean nothingOpen() {
+    public boolean nothingOpen() {
         return total == 0 && !query.filtered();
     }
 }

@@ -51,7 +51,7 @@ public class DueQuery {
         return Cursors.read(after, errors);
     }
 
-    boolean filtered() {
+    public boolean filtered() {
         return given(kind) != null || given(assignee) != null || given(unit) != null;
     }
 

@@ -32,7 +32,7 @@ record ReportView(
     /** One mark in words and as a point of the plan. */
     record ShownMark(String place, String kind, double x, double y) {}
 
-    boolean asks() {
+    public boolean asks() {
         return question != null && contact == null;
     }
 }
