@@ -36,6 +36,9 @@ final class EventJudge {
     }
 
     private Finding judgeAs(Sign sign) {
+        if (elsewhere()) {
+            return finding(Sentence.BELOW_ROOF, 0, near.nearest(Sign.ELSEWHERE));
+        }
         return switch (sign) {
             case CONTACT -> contact();
             case TOUCH -> touch();
@@ -50,6 +53,14 @@ final class EventJudge {
             case HINT -> hint();
             default -> finding(Sentence.OPEN_CONTACT, OPEN, thing());
         };
+    }
+
+    /** Tells whether what happened, happened to somebody or something else. */
+    private boolean elsewhere() {
+        Signal other = near.nearest(Sign.ELSEWHERE);
+        return other != null
+                && !near.borrowed()
+                && (other.from < event.from || near.object() == null || other.from <= near.object().from);
     }
 
     private Signal thing() {

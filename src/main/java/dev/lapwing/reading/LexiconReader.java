@@ -21,7 +21,13 @@ final class LexiconReader implements ContactReader {
 
     @Override
     public Reading read(String note, String language, Double travelHeightMetres) {
-        Tokens tokens = Tokens.of(CleanText.of(note == null ? "" : note), analyzer, vocabulary);
+        String text = note == null ? "" : note;
+        NoteCase noteCase = study(text, language, travelHeightMetres);
+        return new Answer(text, noteCase.tokens(), vocabulary.lexicon(noteCase.language())).of(noteCase.judgement());
+    }
+
+    NoteCase study(String text, String language, Double travelHeightMetres) {
+        Tokens tokens = Tokens.of(CleanText.of(text), analyzer, vocabulary);
         int main = language(language, tokens);
         List<Signal> signals = signals(tokens, main);
         Layout layout = new Layout(tokens, signals);
@@ -31,7 +37,7 @@ final class LexiconReader implements ContactReader {
         if (travelHeightMetres != null) {
             new HeightJudge(signals, layout).judge(tokens, travelHeightMetres, judgement);
         }
-        return new Answer(note == null ? "" : note, tokens, vocabulary.lexicon(main)).of(judgement);
+        return new NoteCase(tokens, main, signals, layout, judgement);
     }
 
     private int language(String given, Tokens tokens) {

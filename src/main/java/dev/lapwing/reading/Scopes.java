@@ -56,7 +56,7 @@ final class Scopes {
                 back(i);
             }
             if (trigger.is(Sign.IF)) {
-                forward(i, Standing.CONDITIONAL, ENDS_CONDITION, true);
+                forward(i, Standing.CONDITIONAL, ENDS_CONDITION, false);
             }
             if (trigger.is(Sign.PAST)) {
                 forward(i, Standing.PAST, ENDS_PAST, false);

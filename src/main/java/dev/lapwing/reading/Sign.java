@@ -26,6 +26,8 @@ enum Sign {
     TRACE(EvidenceRole.DAMAGE),
     /** The unit as a whole, and those in it. */
     UNIT(null),
+    /** Somebody's or something else's: a head, a tent, the lorry in front. What happens to it does not concern the unit. */
+    ELSEWHERE(EvidenceRole.BELOW_ROOF),
     /** A person: the one who hits the roof in anger. */
     PERSON(null),
     /** A sound word that means contact. */

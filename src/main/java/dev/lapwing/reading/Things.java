@@ -6,7 +6,7 @@ final class Things {
     static final long FALLING = Sign.bits(Sign.OVERHEAD, Sign.TALL, Sign.DROPPING, Sign.DEBRIS);
     static final long DECIDING = Sign.bits(Sign.OVERHEAD, Sign.TALL, Sign.ROOF, Sign.BELOW, Sign.OTHER, Sign.DROPPING);
     static final long ALL =
-            DECIDING | Sign.bits(Sign.LOW, Sign.DEBRIS, Sign.UNIT, Sign.PERSON, Sign.PASSAGE, Sign.PLAIN);
+            DECIDING | Sign.bits(Sign.LOW, Sign.DEBRIS, Sign.UNIT, Sign.PERSON, Sign.ELSEWHERE, Sign.PASSAGE, Sign.PLAIN);
     static final long EVENTS = Sign.bits(
             Sign.CONTACT,
             Sign.TOUCH,

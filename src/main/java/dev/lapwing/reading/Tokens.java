@@ -62,6 +62,11 @@ final class Tokens {
         size++;
     }
 
+    /** Returns whether there is a question mark in the note. */
+    boolean asks() {
+        return text.text().indexOf('?') >= 0;
+    }
+
     private void grow() {
         int capacity = size * 2;
         start = Arrays.copyOf(start, capacity);
