@@ -25,7 +25,6 @@ final class Scopes {
 
     private static final int REACH = 12;
     private static final int REACH_BACK = 5;
-    private static final int DOUBLE = 3;
     private static final long ENDS_DENIAL = Sign.bits(Sign.END, Sign.NOT, Sign.NOT_REALLY, Sign.NOT_AFTER);
     private static final long ENDS_CONDITION = Sign.bits(Sign.END, Sign.END_IF);
     private static final long ENDS_PAST = Sign.bits(Sign.END, Sign.END_PAST);
@@ -34,20 +33,19 @@ final class Scopes {
     private final Tokens tokens;
     private final List<Signal> signals;
     private final Layout layout;
-    private final boolean[] joins;
 
     Scopes(Tokens tokens, List<Signal> signals, Layout layout) {
         this.tokens = tokens;
         this.signals = signals;
         this.layout = layout;
-        this.joins = new boolean[signals.size()];
     }
 
     void mark() {
         for (int i = 0; i < signals.size(); i++) {
             Signal trigger = signals.get(i);
             if (trigger.is(Sign.NOT)) {
-                deny(i);
+                forward(i, Standing.DENIED, ENDS_DENIAL, true);
+                denyVerbBefore(i);
             }
             if (trigger.is(Sign.NEAR_MISS)) {
                 forward(i, Standing.NEARLY, ENDS_DENIAL, true);
@@ -67,23 +65,6 @@ final class Scopes {
             if (trigger.is(Sign.MAYBE)) {
                 around(i, Standing.SUPPOSED, true);
             }
-        }
-    }
-
-    private void deny(int index) {
-        Signal trigger = signals.get(index);
-        Signal next = index + 1 < signals.size() ? signals.get(index + 1) : null;
-        boolean twice = next != null
-                && next.is(Sign.NOT)
-                && next.from - trigger.to < DOUBLE
-                && sameSentence(trigger, next)
-                && tokens.breakBefore[next.from] == Tokens.NO_BREAK;
-        if (twice) {
-            joins[index + 1] = true;
-        }
-        if (!twice && !joins[index]) {
-            forward(index, Standing.DENIED, ENDS_DENIAL, true);
-            denyVerbBefore(index);
         }
     }
 
@@ -127,7 +108,7 @@ final class Scopes {
     private int reach(Signal trigger, boolean stopsAtComma) {
         int limit = Math.min(tokens.size, trigger.to + REACH);
         for (int i = trigger.to; i < limit; i++) {
-            boolean comma = tokens.breakBefore[i] == Tokens.COMMA && stopsAtComma && !listGoesOn(i);
+            boolean comma = tokens.breakBefore[i] == Tokens.COMMA && (i == trigger.to || stopsAtComma && !listGoesOn(i));
             if (tokens.breakBefore[i] == Tokens.STOP || comma) {
                 return i;
             }
