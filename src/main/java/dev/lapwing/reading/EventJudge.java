@@ -50,7 +50,7 @@ final class EventJudge {
             case TRACE -> trace();
             case NOISE -> noise();
             case STRIKE -> finding(Sentence.CONTACT_SAID, STRONG, thing());
-            case HINT -> hint();
+            case HINT, TIGHT -> hint();
             default -> finding(Sentence.OPEN_CONTACT, OPEN, thing());
         };
     }
@@ -58,7 +58,9 @@ final class EventJudge {
     /** Tells whether what happened, happened to somebody or something else. */
     private boolean elsewhere() {
         Signal other = near.nearest(Sign.ELSEWHERE);
+        boolean cameDown = event.is(Sign.FALL) && near.has(Sign.ROOF);
         return other != null
+                && !cameDown
                 && !near.borrowed()
                 && (other.from < event.from || near.object() == null || other.from <= near.object().from);
     }

@@ -34,7 +34,7 @@ final class LanguageForms {
             byStem.putIfAbsent(stem(stemmer(), form), word);
         }
         String consonants = consonants(form);
-        if (consonants.length() >= 2 && form.length() >= 4) {
+        if (consonants.length() >= 3 && form.length() >= 4) {
             byConsonants.putIfAbsent(consonants, word);
         }
         if (form.length() == SHORTEST_WITH_SLIP - 1) {

@@ -16,6 +16,7 @@ final class Scopes {
             Sign.NOT_AFTER,
             Sign.NOT_REALLY,
             Sign.NEAR_MISS,
+            Sign.AVOIDED,
             Sign.MAYBE,
             Sign.IF,
             Sign.IF_NOT_REALLY,
@@ -28,6 +29,7 @@ final class Scopes {
     private static final long ENDS_DENIAL = Sign.bits(Sign.END, Sign.NOT, Sign.NOT_REALLY, Sign.NOT_AFTER);
     private static final long ENDS_CONDITION = Sign.bits(Sign.END, Sign.END_IF);
     private static final long ENDS_PAST = Sign.bits(Sign.END, Sign.END_PAST);
+    private static final long NARROW = Sign.bits(Sign.TIGHT, Sign.PASSAGE, Sign.TOUCH);
     private static final long HARM = Sign.bits(Sign.DAMAGE, Sign.WEAR);
 
     private final Tokens tokens;
@@ -49,6 +51,9 @@ final class Scopes {
             }
             if (trigger.is(Sign.NEAR_MISS)) {
                 forward(i, Standing.NEARLY, ENDS_DENIAL, true);
+            }
+            if (trigger.is(Sign.AVOIDED)) {
+                avoid(i);
             }
             if (trigger.is(Sign.NOT_AFTER)) {
                 back(i);
@@ -151,9 +156,14 @@ final class Scopes {
 
     private void back(int index) {
         Signal trigger = signals.get(index);
+        boolean alone = trigger.to == tokens.size || tokens.breakBefore[trigger.to] == Tokens.STOP;
         for (int i = index - 1; i >= 0; i--) {
             Signal signal = signals.get(i);
-            if (trigger.from - signal.to >= REACH_BACK || signal.is(Sign.END) || !sameSentence(signal, trigger)) {
+            boolean across = layout.clause[signal.from] != layout.clause[trigger.from] && !alone;
+            if (trigger.from - signal.to >= REACH_BACK
+                    || signal.is(Sign.END)
+                    || across
+                    || !sameSentence(signal, trigger)) {
                 return;
             }
             signal.mark(Standing.DENIED, trigger);
@@ -172,6 +182,23 @@ final class Scopes {
                     break;
                 }
                 signal.mark(standing, trigger);
+            }
+        }
+    }
+
+    /** Takes back narrow places and passages named up to one sentence before or after. */
+    private void avoid(int index) {
+        Signal trigger = signals.get(index);
+        for (int step = -1; step <= 1; step += 2) {
+            for (int i = index + step; i >= 0 && i < signals.size(); i += step) {
+                Signal signal = signals.get(i);
+                if (Math.abs(layout.sentence[signal.from] - layout.sentence[trigger.from]) > 1
+                        || Math.abs(signal.from - trigger.from) > 3 * REACH) {
+                    break;
+                }
+                if (signal.isAny(NARROW)) {
+                    signal.mark(Standing.NEARLY, trigger);
+                }
             }
         }
     }

@@ -6,7 +6,9 @@ import java.util.List;
 
 /** Finds the words, phrases and patterns of one language in a stretch of a note, in order of their start. */
 final class SignalFinder {
-    private static final long NEVER_PASSED_OVER = Sign.bits(Sign.NOT, Sign.NOT_AFTER, Sign.END);
+    private static final long NEVER_PASSED_OVER = Sign.bits(Sign.NOT, Sign.NOT_AFTER, Sign.NEAR_MISS, Sign.END);
+    /** A phrase of these alone does not use up its words: in "and the roof" the roof still counts. */
+    private static final long CONNECTIVES = Sign.bits(Sign.PLAIN, Sign.CLAUSE, Sign.END, Sign.END_IF, Sign.END_PAST);
 
     private final Tokens tokens;
     private final int language;
@@ -62,7 +64,7 @@ final class SignalFinder {
                 found.add(signal);
             }
         }
-        return end;
+        return (signs & ~CONNECTIVES) == 0 ? start + 1 : end;
     }
 
     private void takePatterns(int start, int limit, List<Signal> wholes) {

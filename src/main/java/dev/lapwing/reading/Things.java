@@ -21,6 +21,7 @@ final class Things {
             Sign.NOISE,
             Sign.STRIKE,
             Sign.HINT,
+            Sign.TIGHT,
             Sign.DOUBT);
 
     private Things() {}
