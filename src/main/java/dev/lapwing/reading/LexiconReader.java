@@ -13,17 +13,20 @@ import org.apache.lucene.analysis.Analyzer;
 final class LexiconReader implements ContactReader {
     private final Vocabulary vocabulary;
     private final Analyzer analyzer;
+    private final Weights weights;
 
-    LexiconReader(Vocabulary vocabulary, Analyzer analyzer) {
+    LexiconReader(Vocabulary vocabulary, Analyzer analyzer, Weights weights) {
         this.vocabulary = vocabulary;
         this.analyzer = analyzer;
+        this.weights = weights;
     }
 
     @Override
     public Reading read(String note, String language, Double travelHeightMetres) {
         String text = note == null ? "" : note;
         NoteCase noteCase = study(text, language, travelHeightMetres);
-        return new Answer(text, noteCase.tokens(), vocabulary.lexicon(noteCase.language())).of(noteCase.judgement());
+        Decision decision = Decision.of(noteCase, weights);
+        return new Answer(text, noteCase, vocabulary.lexicon(noteCase.language())).of(decision);
     }
 
     NoteCase study(String text, String language, Double travelHeightMetres) {
@@ -38,6 +41,10 @@ final class LexiconReader implements ContactReader {
             new HeightJudge(signals, layout).judge(tokens, travelHeightMetres, judgement);
         }
         return new NoteCase(tokens, main, signals, layout, judgement);
+    }
+
+    String languageOf(NoteCase noteCase) {
+        return vocabulary.lexicon(noteCase.language()).language();
     }
 
     private int language(String given, Tokens tokens) {

@@ -29,8 +29,9 @@ final class Traits {
     private Traits() {}
 
     /** Hands over the number of each trait of a note; a number may come more than once. */
-    static void of(Tokens tokens, List<Signal> signals, Layout layout, Judgement judgement, IntConsumer taker) {
-        signs(signals, layout, taker);
+    static void of(NoteCase noteCase, IntConsumer taker) {
+        Judgement judgement = noteCase.judgement();
+        signs(noteCase.signals(), noteCase.layout(), taker);
         for (Finding finding : judgement.standing()) {
             taker.accept(FINDINGS + finding.sentence().ordinal() * 2);
         }
@@ -38,8 +39,8 @@ final class Traits {
             taker.accept(FINDINGS + finding.sentence().ordinal() * 2 + 1);
         }
         taker.accept(SCORES + (int) (judgement.score() * 10));
-        taker.accept(LENGTHS + Math.min(11, 32 - Integer.numberOfLeadingZeros(tokens.size)));
-        if (tokens.asks()) {
+        taker.accept(LENGTHS + Math.min(11, 32 - Integer.numberOfLeadingZeros(noteCase.tokens().size)));
+        if (noteCase.tokens().asks()) {
             taker.accept(ASKS);
         }
     }

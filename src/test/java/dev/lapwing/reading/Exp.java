@@ -8,16 +8,16 @@ final class Exp {
     static double L2S = Double.parseDouble(System.getProperty("l2s","0.02")), L2W = Double.parseDouble(System.getProperty("l2w","0.06"));
     static boolean WORDS = !System.getProperty("words","1").equals("0");
     public static void main(String[] a) throws Exception {
-        LexiconReader r = (LexiconReader) ContactReaders.load(Path.of(a[0]));
+        LexiconReader r = ContactReaders.withoutWeights(Path.of(a[0]));
         List<LabelledNote> notes = new ArrayList<>();
         for (Path f : ReadingEvaluation.notesIn(Path.of(a[1]))) notes.addAll(LabelledNote.readAll(f));
         Map<String,Integer> ids = new HashMap<>(); List<String> names = new ArrayList<>();
-        int n = notes.size(); int[][] x = new int[n][]; double[] y = new double[n]; double[] w = new double[n];
+        int n = notes.size(); int[][] x = new int[n][]; double[] y = new double[n]; double[] w = new double[n]; double[] rule=new double[n]; boolean[] any=new boolean[n];
         for (int i=0;i<n;i++) {
             LabelledNote l = notes.get(i);
             NoteCase c = r.study(l.note(), null, l.travelHeight());
-            TreeSet<Integer> f = new TreeSet<>();
-            Traits.of(c.tokens(), c.signals(), c.layout(), c.judgement(), t -> f.add(id(ids,names,Traits.name(t))));
+            rule[i]=c.judgement().score(); for(Signal g:c.signals()) any[i]|=g.isAny(Things.DECIDING|Things.EVENTS); TreeSet<Integer> f = new TreeSet<>();
+            Traits.of(c, t -> f.add(id(ids,names,Traits.name(t))));
             if (WORDS) for (int k=0;k<c.tokens().size;k++) { Word word=c.tokens().words[c.language()][k]; if(word!=null) f.add(id(ids,names,"w:"+c.language()+":"+word.form)); }
             x[i]=f.stream().mapToInt(Integer::intValue).toArray();
             y[i]= l.verdict()==ContactVerdict.CONTACT?1: l.verdict()==ContactVerdict.NONE?0:0.5; w[i]= l.verdict()==ContactVerdict.UNCLEAR?0.3:1;
@@ -27,6 +27,12 @@ final class Exp {
         int K=10; double[] p=new double[n];
         for(int k=0;k<K;k++){ double[] b=train(x,y,w,ids.size(),names,i-> i%10, k); for(int i=0;i<n;i++) if(i%K==k) p[i]=sig(dot(b,x[i])); }
         report(notes,p,"CV");
+        for(double hi: new double[]{.45,.5,.55,.6}) for(double lo: new double[]{.1,.15,.2,.25,.3}) for(int v=0;v<3;v++){ StringBuilder sb=new StringBuilder(); 
+          for(String lang: List.of("en","es","fr")){ int[][] m=new int[3][3]; for(int i=0;i<n;i++) if(notes.get(i).language().equals(lang)){ int d= p[i]>=hi?0:p[i]>=lo?1:2; 
+             if(v>=1 && rule[i]>=.8 && d==2) d=1; if(v>=1 && !any[i]) d=2; if(v>=2 && rule[i]>=.9&& p[i]>.3) d=0; if(v>=2 && rule[i]<.05 && d==0 && p[i]<.7) d=1;
+             m[notes.get(i).verdict().ordinal()][d]++; }
+            double c=m[0][0]+m[0][1]+m[0][2],o=m[2][0]+m[2][1]+m[2][2]; sb.append(String.format("  %s c>c %.1f c>n %.1f n>c %.1f n>u %.1f",lang,100*m[0][0]/c,100*m[0][2]/c,100*m[2][0]/o,100*m[2][1]/o)); }
+          System.out.printf("v%d hi %.2f lo %.2f %s%n",v,hi,lo,sb); }
         if(a.length>2){ for(int i=0;i<n;i++){ LabelledNote l=notes.get(i); if(l.verdict()==ContactVerdict.CONTACT&&p[i]<0.35||l.verdict()==ContactVerdict.NONE&&p[i]>0.5) System.out.printf("%s %s %.2f [%s] %s%n",l.id(),l.verdict().word().substring(0,1),p[i],l.kind(),l.note().length()>300?l.note().substring(0,300):l.note()); } }
     }
     static void report(List<LabelledNote> notes,double[] p,String t){

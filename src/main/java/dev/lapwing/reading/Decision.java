@@ -1,0 +1,38 @@
+package dev.lapwing.reading;
+
+/**
+ * The one decision about a note, from what the rules found and what like notes turned out to be.
+ *
+ * @param verdict the answer
+ * @param score weight of the case for contact, 0 to 1
+ */
+record Decision(ContactVerdict verdict, double score) {
+    /** Thresholds and guards, set by cross-validation on the development notes. */
+    private static final double CONTACT = 0.5;
+
+    private static final double UNCLEAR = 0.22;
+    private static final double PLAINLY_SAID = 0.8;
+    private static final double BELOW = 0.01;
+
+    /**
+     * Decides. What the rules find plainly said is never dropped, at the least it is asked about; a note without any
+     * telling word is never more than nothing.
+     */
+    static Decision of(NoteCase noteCase, Weights weights) {
+        double likelihood = weights.likelihood(noteCase);
+        double score = likelihood;
+        if (noteCase.judgement().score() >= PLAINLY_SAID) {
+            score = Math.max(score, UNCLEAR);
+        } else if (!noteCase.hasTellingWord()) {
+            score = Math.min(score, BELOW);
+        }
+        return new Decision(verdict(score), score);
+    }
+
+    private static ContactVerdict verdict(double score) {
+        if (score >= CONTACT) {
+            return ContactVerdict.CONTACT;
+        }
+        return score >= UNCLEAR ? ContactVerdict.UNCLEAR : ContactVerdict.NONE;
+    }
+}
