@@ -83,6 +83,12 @@ final class Judgement {
         return 1 - against;
     }
 
+    /** Returns whether something stands, and all of it is hedged. */
+    boolean onlySupposed() {
+        return !standing.isEmpty()
+                && standing.stream().allMatch(f -> f.event().standing() == Signal.Standing.SUPPOSED || f.event().is(Sign.DOUBT));
+    }
+
     List<Finding> standing() {
         return standing;
     }
