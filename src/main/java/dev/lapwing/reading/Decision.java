@@ -24,7 +24,8 @@ record Decision(ContactVerdict verdict, double score) {
      */
     static Decision of(NoteCase noteCase, Weights weights) {
         double likelihood = weights.likelihood(noteCase);
-        double score = noteCase.hasTellingWord() ? guarded(noteCase.judgement(), likelihood) : Math.min(likelihood, BELOW);
+        double score =
+                noteCase.hasTellingWord() ? guarded(noteCase.judgement(), likelihood) : Math.min(likelihood, BELOW);
         return new Decision(verdict(score), score);
     }
 

@@ -86,7 +86,9 @@ final class Judgement {
     /** Returns whether something stands, and all of it is hedged. */
     boolean onlySupposed() {
         return !standing.isEmpty()
-                && standing.stream().allMatch(f -> f.event().standing() == Signal.Standing.SUPPOSED || f.event().is(Sign.DOUBT));
+                && standing.stream()
+                        .allMatch(f -> f.event().standing() == Signal.Standing.SUPPOSED
+                                || f.event().is(Sign.DOUBT));
     }
 
     List<Finding> standing() {

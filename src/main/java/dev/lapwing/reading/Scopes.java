@@ -113,7 +113,8 @@ final class Scopes {
     private int reach(Signal trigger, boolean stopsAtComma) {
         int limit = Math.min(tokens.size, trigger.to + REACH);
         for (int i = trigger.to; i < limit; i++) {
-            boolean comma = tokens.breakBefore[i] == Tokens.COMMA && (i == trigger.to || stopsAtComma && !listGoesOn(i));
+            boolean comma =
+                    tokens.breakBefore[i] == Tokens.COMMA && (i == trigger.to || stopsAtComma && !listGoesOn(i));
             if (tokens.breakBefore[i] == Tokens.STOP || comma) {
                 return i;
             }

@@ -77,7 +77,9 @@ final class SignalFinder {
         }
         for (int other = 0; other < tokens.words.length; other++) {
             Word word = tokens.words[other][i];
-            if (word != null && word.form.length() >= LEAST_BORROWED && word.form.length() == tokens.end[i] - tokens.start[i]) {
+            if (word != null
+                    && word.form.length() >= LEAST_BORROWED
+                    && word.form.length() == tokens.end[i] - tokens.start[i]) {
                 return other;
             }
         }

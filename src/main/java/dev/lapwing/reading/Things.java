@@ -7,8 +7,9 @@ final class Things {
     static final long DECIDING = Sign.bits(Sign.OVERHEAD, Sign.TALL, Sign.ROOF, Sign.BELOW, Sign.OTHER, Sign.DROPPING);
     /** Things that leave no need to look further from the event. */
     static final long SETTLING = Sign.bits(Sign.OVERHEAD, Sign.ROOF, Sign.BELOW, Sign.OTHER, Sign.ELSEWHERE);
-    static final long ALL =
-            DECIDING | Sign.bits(Sign.LOW, Sign.DEBRIS, Sign.UNIT, Sign.PERSON, Sign.ELSEWHERE, Sign.PASSAGE, Sign.PLAIN);
+
+    static final long ALL = DECIDING
+            | Sign.bits(Sign.LOW, Sign.DEBRIS, Sign.UNIT, Sign.PERSON, Sign.ELSEWHERE, Sign.PASSAGE, Sign.PLAIN);
     static final long EVENTS = Sign.bits(
             Sign.CONTACT,
             Sign.TOUCH,

@@ -56,7 +56,8 @@ final class Weights {
     private void take(String line, Path file, int number, Map<String, Integer> numbers) {
         int equals = line.lastIndexOf('=');
         if (equals < 0) {
-            throw new LexiconException(file, number, "a weight is written: trait name = number, or word xx form = number");
+            throw new LexiconException(
+                    file, number, "a weight is written: trait name = number, or word xx form = number");
         }
         String name = line.substring(0, equals).strip();
         double weight = number(line.substring(equals + 1).strip(), file, number);

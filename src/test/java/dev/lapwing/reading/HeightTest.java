@@ -29,7 +29,15 @@ class HeightTest {
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
-            value = {"3.2m|3.2", "3,20 m|3.2", "3m20|3.2", "3 m 05|3.05", "320cm|3.2", "3.2 metres|3.2", "11 foot|3.3528"})
+            value = {
+                "3.2m|3.2",
+                "3,20 m|3.2",
+                "3m20|3.2",
+                "3 m 05|3.05",
+                "320cm|3.2",
+                "3.2 metres|3.2",
+                "11 foot|3.3528"
+            })
     void metresAreReadAsTyped(String written, double metres) {
         assertThat(heights("bar at " + written))
                 .singleElement()
@@ -38,7 +46,8 @@ class HeightTest {
 
     @Test
     void lengthsThatNoRoofHasAreLeftOut() {
-        assertThat(heights("a 30 cm scratch, 120 m down the road, 7.5 m long, 12 mm bolt")).isEmpty();
+        assertThat(heights("a 30 cm scratch, 120 m down the road, 7.5 m long, 12 mm bolt"))
+                .isEmpty();
     }
 
     @Test

@@ -47,12 +47,15 @@ class HostileNotesTest {
 
     @Test
     void aStrikeIsFoundBetweenInvisibleCharacters() {
-        assertThat(Readers.verdict("we h\u200bit the r\u2060oof on a br\u00adanch")).isEqualTo(ContactVerdict.CONTACT);
+        assertThat(Readers.verdict("we h\u200bit the r\u2060oof on a br\u00adanch"))
+                .isEqualTo(ContactVerdict.CONTACT);
     }
 
     @Test
     void unknownLanguageCodesAreReadAsIfNotGiven() {
-        assertThat(Readers.SHIPPED.read("Rozamos el techo con una rama", "xx", null).language())
+        assertThat(Readers.SHIPPED
+                        .read("Rozamos el techo con una rama", "xx", null)
+                        .language())
                 .isEqualTo("es");
     }
 }

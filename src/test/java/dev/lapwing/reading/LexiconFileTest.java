@@ -34,9 +34,10 @@ class LexiconFileTest {
             })
     void isRefusedWithLineAndReason(String text, String reason) throws IOException {
         String added = text.replace("\\n", "\n");
-        long line = Files.lines(Readers.FOLDER.resolve("en.lexicon")).count() + added.lines().count();
+        long line = Files.lines(Readers.FOLDER.resolve("en.lexicon")).count()
+                + added.lines().count();
         boolean first = reason.startsWith("no section");
-        write(first ? added : Files.readString(Readers.FOLDER.resolve("en.lexicon")) + "\n" + added);
+        write(first ? added : Files.readString(Readers.FOLDER.resolve("en.lexicon")) + added);
         assertThatThrownBy(() -> ContactReaders.load(folder))
                 .isInstanceOf(LexiconException.class)
                 .hasMessageContaining("en.lexicon, line " + (first ? 1 : line))

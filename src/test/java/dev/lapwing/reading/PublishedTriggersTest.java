@@ -53,18 +53,17 @@ class PublishedTriggersTest {
             case "negation post-possible" -> notDenied("contact with the roof " + trigger);
             case "negation pseudo-negation" -> notDenied(trigger + " contact with the roof");
             case "negation termination" -> contact("not late " + trigger + " contact with the roof", Standing.SAID);
-            case "hypothetical hypothetical trigger (pre)" -> contact(
-                    trigger + " contact with the roof", Standing.CONDITIONAL);
+            case "hypothetical hypothetical trigger (pre)" ->
+                contact(trigger + " contact with the roof", Standing.CONDITIONAL);
             case "hypothetical hypothetical pseudo-trigger" -> notConditional(trigger + " contact with the roof");
-            case "hypothetical hypothetical termination" -> contact(
-                    "if late " + trigger + " contact with the roof", Standing.SAID);
+            case "hypothetical hypothetical termination" ->
+                contact("if late " + trigger + " contact with the roof", Standing.SAID);
             case "historical historical trigger (pre)" -> contact(trigger + " contact with the roof", Standing.PAST);
-            case "historical historical trigger (one word)" -> contact(
-                    "contact with the roof " + trigger, Standing.PAST);
-            case "historical historical pseudo-trigger" -> contact(
-                    trigger + " contact with the roof", Standing.SAID);
-            case "historical historical termination" -> contact(
-                    "in the past for washing " + trigger + " contact with the roof", Standing.SAID);
+            case "historical historical trigger (one word)" ->
+                contact("contact with the roof " + trigger, Standing.PAST);
+            case "historical historical pseudo-trigger" -> contact(trigger + " contact with the roof", Standing.SAID);
+            case "historical historical termination" ->
+                contact("in the past for washing " + trigger + " contact with the roof", Standing.SAID);
             default -> throw new AssertionError("class without a check: " + row);
         }
     }

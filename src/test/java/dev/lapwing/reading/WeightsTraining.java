@@ -65,7 +65,8 @@ final class WeightsTraining {
     List<String> learn() {
         double[] weights = weights(i -> true);
         List<String> lines = new ArrayList<>();
-        lines.add("# Weights of reading by example. Written by WeightsTraining from the development notes; do not edit.");
+        lines.add(
+                "# Weights of reading by example. Written by WeightsTraining from the development notes; do not edit.");
         lines.add(String.format(Locale.ROOT, "start = %.4f", weights[names.size()]));
         List<String> named = new ArrayList<>();
         for (int i = 0; i < names.size(); i++) {
