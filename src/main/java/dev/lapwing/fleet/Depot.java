@@ -53,4 +53,11 @@ public class Depot extends PanacheEntityBase {
     public static List<Depot> byName() {
         return list("order by name");
     }
+
+    /** Returns a page of depots by code, after a code if given. */
+    static List<Depot> after(String code, int limit) {
+        return find("code > ?1 order by code", code == null ? "" : code)
+                .range(0, limit - 1)
+                .list();
+    }
 }

@@ -11,6 +11,7 @@ import java.math.BigDecimal;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Adds units to the register and changes what is known of them. */
@@ -20,6 +21,8 @@ class RegisteringUnits {
     private static final BigDecimal SHORTEST = BigDecimal.ONE;
     private static final BigDecimal LONGEST = BigDecimal.valueOf(25);
     private static final BigDecimal HIGHEST = BigDecimal.valueOf(5);
+    private static final UnitRequest.UsePatternRequest NOTHING_ASKED =
+            new UnitRequest.UsePatternRequest(null, null, null);
 
     @Inject
     Event<UnitSaved> saved;
@@ -61,13 +64,8 @@ class RegisteringUnits {
 
     private void tell(Unit unit, UnitRequest request, Instant now, String by) {
         unit.flush();
-        var pattern = request.usePattern();
-        saved.fire(new UnitSaved(
-                unit.id,
-                pattern == null ? null : pattern.pattern(),
-                pattern == null ? null : pattern.reason(),
-                now,
-                by));
+        var asked = Optional.ofNullable(request.usePattern()).orElse(NOTHING_ASKED);
+        saved.fire(new UnitSaved(unit.id, asked.pattern(), asked.reason(), asked.until(), now, by));
     }
 
     private void fill(Unit unit, UnitRequest request) {

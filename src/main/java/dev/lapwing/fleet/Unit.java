@@ -16,6 +16,7 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -97,9 +98,35 @@ public class Unit extends PanacheEntityBase {
     /** Returns units whose number contains the text, best first. */
     public static List<Unit> matching(String text, int limit) {
         return find(
-                        "from Unit u join fetch u.depot where lower(u.number) like lower(?1) escape '!' order by u.number",
-                        "%" + text.replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%")
+                        "from Unit u join fetch u.depot where lower(u.number) like ?1 escape '!' order by u.number",
+                        numberPattern(text))
                 .range(0, limit - 1)
                 .list();
+    }
+
+    /** Returns a page of the units whose number contains a text, by number, after a number; null lets all through. */
+    public static List<Unit> page(String text, String depotCode, String after, int limit) {
+        return find(
+                        "from Unit u join fetch u.depot where lower(u.number) like ?1 escape '!'"
+                                + " and (?2 is null or u.depot.code = ?2) and u.number > ?3 order by u.number",
+                        numberPattern(text),
+                        depotCode,
+                        after == null ? "" : after)
+                .range(0, limit - 1)
+                .list();
+    }
+
+    /** Returns how many units {@link #page} goes through. */
+    public static long countMatching(String text, String depotCode) {
+        return count(
+                "from Unit u where lower(u.number) like ?1 escape '!' and (?2 is null or u.depot.code = ?2)",
+                numberPattern(text),
+                depotCode);
+    }
+
+    /** Returns the pattern, for {@code like} with {@code escape '!'}, of small-letter numbers that contain the text. */
+    public static String numberPattern(String text) {
+        String plain = text.strip().toLowerCase(Locale.ROOT);
+        return "%" + plain.replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%";
     }
 }

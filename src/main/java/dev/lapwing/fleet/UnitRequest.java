@@ -24,7 +24,7 @@ record UnitRequest(
             String sealant,
             LocalDate installedOn) {}
 
-    record UsePatternRequest(String pattern, String reason) {}
+    record UsePatternRequest(String pattern, String reason, LocalDate until) {}
 
     UnitRequest withNumber(String other) {
         return new UnitRequest(other, vin, kind, depot, lengthMetres, heightMetres, roof, storage, usePattern);

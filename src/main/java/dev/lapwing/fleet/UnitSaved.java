@@ -1,6 +1,7 @@
 package dev.lapwing.fleet;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.UUID;
 
 /**
@@ -9,7 +10,9 @@ import java.util.UUID;
  * @param unitId the unit
  * @param pattern use pattern that was asked for, as sent, or null
  * @param patternReason why, or null
+ * @param patternUntil last day the pattern is to count, or null for no end
  * @param at when
  * @param by who
  */
-public record UnitSaved(UUID unitId, String pattern, String patternReason, Instant at, String by) {}
+public record UnitSaved(
+        UUID unitId, String pattern, String patternReason, LocalDate patternUntil, Instant at, String by) {}

@@ -1,7 +1,11 @@
 package dev.lapwing.people;
 
+import dev.lapwing.web.OwnCookie;
+import dev.lapwing.web.OwnPath;
+import dev.lapwing.web.Pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import io.smallrye.common.annotation.Blocking;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.annotation.security.PermitAll;
 import jakarta.inject.Inject;
@@ -9,9 +13,6 @@ import jakarta.ws.rs.CookieParam;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
-import jakarta.ws.rs.Produces;
-import jakarta.ws.rs.core.MediaType;
-import jakarta.ws.rs.core.NewCookie;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.Optional;
@@ -21,7 +22,7 @@ import org.jboss.resteasy.reactive.RestQuery;
 /** The page on which people sign in, and the way out. */
 @Path("/")
 @PermitAll
-@Produces(MediaType.TEXT_HTML)
+@Blocking
 class SignInPage {
     @CheckedTemplate(basePath = "people")
     static class Templates {
@@ -35,12 +36,15 @@ class SignInPage {
     Sessions sessions;
 
     @Inject
+    Pages pages;
+
+    @Inject
     RoutingContext request;
 
     @GET
     @Path("sign-in")
-    public TemplateInstance form(@RestQuery String next) {
-        return Templates.signIn(ownPath(next), "", false);
+    public Response form(@RestQuery String next) {
+        return pages.show(Templates.signIn(OwnPath.of(next, "/"), "", false));
     }
 
     @POST
@@ -50,14 +54,12 @@ class SignInPage {
                 ? Optional.<Staff>empty()
                 : passwords.check(username.strip(), password);
         if (staff.isEmpty()) {
-            String page = Templates.signIn(ownPath(next), username, true).render();
-            return Response.status(401)
-                    .entity(page)
-                    .type(MediaType.TEXT_HTML_TYPE)
-                    .build();
+            String typed = username == null ? "" : username;
+            return pages.show(401, Templates.signIn(OwnPath.of(next, "/"), typed, true));
         }
-        return Response.seeOther(URI.create(ownPath(next)))
-                .cookie(cookie(sessions.open(staff.get().username), NewCookie.DEFAULT_MAX_AGE))
+        String token = sessions.open(staff.get().username);
+        return Response.seeOther(URI.create(OwnPath.of(next, "/")))
+                .cookie(OwnCookie.session(SignInMechanism.COOKIE, token, secure()))
                 .build();
     }
 
@@ -67,22 +69,12 @@ class SignInPage {
         if (token != null) {
             sessions.end(token);
         }
-        return Response.seeOther(URI.create("/sign-in")).cookie(cookie("", 0)).build();
-    }
-
-    private NewCookie cookie(String value, int maxAge) {
-        return new NewCookie.Builder(SignInMechanism.COOKIE)
-                .value(value)
-                .path("/")
-                .maxAge(maxAge)
-                .httpOnly(true)
-                .secure(request.request().isSSL())
-                .sameSite(NewCookie.SameSite.LAX)
+        return Response.seeOther(URI.create("/sign-in"))
+                .cookie(OwnCookie.lasting(SignInMechanism.COOKIE, "", 0, secure()))
                 .build();
     }
 
-    /** Keeps the way back inside the service. */
-    private static String ownPath(String next) {
-        return next != null && next.startsWith("/") && !next.startsWith("//") && !next.contains("\\") ? next : "/";
+    private boolean secure() {
+        return request.request().isSSL();
     }
 }

@@ -3,7 +3,6 @@ package dev.lapwing.web;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.lapwing.platform.FieldErrors;
-import dev.lapwing.platform.Refused;
 import dev.lapwing.platform.Secrets;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.security.identity.SecurityIdentity;
@@ -13,11 +12,8 @@ import jakarta.inject.Inject;
 import jakarta.interceptor.AroundInvoke;
 import jakarta.interceptor.Interceptor;
 import jakarta.interceptor.InvocationContext;
-import jakarta.persistence.EntityManager;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.time.Clock;
-import java.time.Instant;
 
 @Idempotent
 @Interceptor
@@ -33,13 +29,10 @@ class IdempotentInterceptor {
     SecurityIdentity identity;
 
     @Inject
-    EntityManager database;
+    Repeats repeats;
 
     @Inject
     ObjectMapper json;
-
-    @Inject
-    Clock clock;
 
     @AroundInvoke
     Object once(InvocationContext call) {
@@ -48,66 +41,43 @@ class IdempotentInterceptor {
                 .call(() -> key == null ? call.proceed() : answer(key.strip(), call));
     }
 
-    private Object answer(String key, InvocationContext call) throws Exception {
+    private Response answer(String key, InvocationContext call) throws Exception {
         var errors = new FieldErrors();
         if (errors.present(key, HEADER)) {
             errors.atMost(key, LONGEST_KEY, HEADER);
         }
         errors.refuseIfAny();
-        String actor = identity.getPrincipal().getName();
-        String fingerprint = fingerprint(call);
-        if (!claim(actor, key, fingerprint)) {
-            return earlierAnswer(actor, key, fingerprint);
+        String fingerprint = Secrets.hash(call.getMethod() + json.writeValueAsString(call.getParameters()));
+        Response[] first = new Response[1];
+        var kept = repeats.once(identity.getPrincipal().getName(), key, fingerprint, () -> {
+            first[0] = proceed(call);
+            return new Repeats.Kept(first[0].getStatus(), written(first[0].getEntity()));
+        });
+        return first[0] != null ? first[0] : again(kept);
+    }
+
+    private static Response proceed(InvocationContext call) {
+        try {
+            return (Response) call.proceed();
+        } catch (RuntimeException e) {
+            throw e;
+        } catch (Exception e) {
+            throw new IllegalStateException("a resource method threw a checked exception", e);
         }
-        Response answer = (Response) call.proceed();
-        remember(actor, key, answer);
-        return answer;
     }
 
-    private String fingerprint(InvocationContext call) throws JsonProcessingException {
-        return Secrets.hash(call.getMethod() + json.writeValueAsString(call.getParameters()));
-    }
-
-    /** Returns false when the key is taken; waits for a request that holds it and has not ended. */
-    private boolean claim(String actor, String key, String fingerprint) {
-        return database.createNativeQuery("""
-                insert into idempotent_answer (actor, idempotency_key, fingerprint, created_at)
-                values (:actor, :key, :fingerprint, :now) on conflict do nothing
-                """)
-                        .setParameter("actor", actor)
-                        .setParameter("key", key)
-                        .setParameter("fingerprint", fingerprint)
-                        .setParameter("now", Instant.now(clock))
-                        .executeUpdate()
-                == 1;
-    }
-
-    private Response earlierAnswer(String actor, String key, String fingerprint) {
-        Object[] row = (Object[]) database.createNativeQuery("""
-                select fingerprint, status, body from idempotent_answer
-                where actor = :actor and idempotency_key = :key
-                """, Object[].class)
-                .setParameter("actor", actor)
-                .setParameter("key", key)
-                .getSingleResult();
-        if (!fingerprint.equals(row[0])) {
-            throw Refused.keyReused();
+    private String written(Object entity) {
+        try {
+            return json.writeValueAsString(entity);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("an answer cannot be written as JSON", e);
         }
-        return Response.status(((Number) row[1]).intValue())
+    }
+
+    private static Response again(Repeats.Kept kept) {
+        return Response.status(kept.status())
                 .type(MediaType.APPLICATION_JSON_TYPE)
-                .entity(row[2])
+                .entity(kept.body())
                 .build();
-    }
-
-    private void remember(String actor, String key, Response answer) throws JsonProcessingException {
-        database.createNativeQuery("""
-                update idempotent_answer set status = :status, body = :body
-                where actor = :actor and idempotency_key = :key
-                """)
-                .setParameter("status", answer.getStatus())
-                .setParameter("body", json.writeValueAsString(answer.getEntity()))
-                .setParameter("actor", actor)
-                .setParameter("key", key)
-                .executeUpdate();
     }
 }

@@ -2,10 +2,10 @@ package dev.lapwing.care.storage;
 
 import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.domain.TaskState;
+import dev.lapwing.fleet.Unit;
 import io.quarkus.panache.common.Parameters;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.UUID;
 
@@ -16,9 +16,13 @@ public final class DueList {
      *
      * @param from first due date
      * @param until last due date
-     * @param assignee sign-in name of a tech
+     * @param assignee sign-in name of a tech, or {@link #NOBODY} for work that nobody has
+     * @param unit part of a unit's number
      */
-    public record Filter(String depot, LocalDate from, LocalDate until, TaskKind kind, String assignee) {}
+    public record Filter(String depot, LocalDate from, LocalDate until, TaskKind kind, String assignee, String unit) {
+        /** Stands for "nobody has it". */
+        public static final String NOBODY = "-";
+    }
 
     /** A place in the list: everything up to and with it has been read. */
     public record Place(int rank, Instant dueAt, UUID id) {
@@ -30,16 +34,17 @@ public final class DueList {
         }
     }
 
-    private static final String RANK = "(case when t.kind = STRIKE_INSPECTION then 0 else 1 end)";
-    private static final String WANTED = """
+    static final String RANK = "(case when t.kind = STRIKE_INSPECTION then 0 else 1 end)";
+    static final String WANTED = """
              where t.state in :open
                and (:depot is null or t.depot.code = :depot)
                and (cast(:from as LocalDate) is null or t.due >= :from)
                and (cast(:until as LocalDate) is null or t.due <= :until)
                and (:kind is null or t.kind = :kind)
-               and (:assignee is null or t.assignee = :assignee)
+               and (:assignee is null or t.assignee = :assignee or :assignee = '-' and t.assignee is null)
+               and (:unit is null or lower(t.unit.number) like :unit escape '!')
             """;
-    private static final String BEYOND = " and (" + RANK + " > :rank or " + RANK + " = :rank and (t.dueAt > :dueAt"
+    static final String BEYOND = " and (" + RANK + " > :rank or " + RANK + " = :rank and (t.dueAt > :dueAt"
             + " or t.dueAt = :dueAt and t.id > :id))";
 
     private DueList() {}
@@ -61,12 +66,13 @@ public final class DueList {
         return CareTask.count("from CareTask t" + WANTED, of(filter));
     }
 
-    private static Parameters of(Filter filter) {
-        return Parameters.with("open", EnumSet.range(TaskState.PLANNED, TaskState.UNDER_WAY))
+    static Parameters of(Filter filter) {
+        return Parameters.with("open", TaskState.OPEN)
                 .and("depot", filter.depot())
                 .and("from", filter.from())
                 .and("until", filter.until())
                 .and("kind", filter.kind())
-                .and("assignee", filter.assignee());
+                .and("assignee", filter.assignee())
+                .and("unit", filter.unit() == null ? null : Unit.numberPattern(filter.unit()));
     }
 }

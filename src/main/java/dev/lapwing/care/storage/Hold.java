@@ -80,6 +80,19 @@ public class Hold extends PanacheEntityBase {
                 .list();
     }
 
+    /** Returns the open holds of a depot and of units whose number contains a text, oldest first; null lets all through. */
+    public static List<Hold> openAt(String depotCode, String unitText, int limit) {
+        return find(
+                        "from Hold h join fetch h.unit u join fetch u.depot d where h.state = ?1"
+                                + " and (?2 is null or d.code = ?2)"
+                                + " and (?3 is null or lower(u.number) like ?3 escape '!') order by h.openedAt, h.id",
+                        HoldState.OPEN,
+                        depotCode,
+                        unitText == null ? null : Unit.numberPattern(unitText))
+                .range(0, limit - 1)
+                .list();
+    }
+
     /** Returns how many holds are in a state; null counts all. */
     public static long countIn(HoldState state) {
         return state == null ? count() : count("state", state);

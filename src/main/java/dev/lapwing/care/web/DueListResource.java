@@ -44,7 +44,8 @@ class DueListResource {
                 date(from, "from", errors),
                 date(until, "until", errors),
                 errors.word(TaskKind.class, kind, "kind").orElse(null),
-                assignee);
+                assignee,
+                null);
         DueList.Place place = Cursors.read(after, errors);
         errors.refuseIfAny();
         int size = Page.limit(limit);

@@ -1,0 +1,66 @@
+package dev.lapwing.care.web;
+
+import dev.lapwing.care.Tech;
+import dev.lapwing.care.domain.Standing;
+import dev.lapwing.care.domain.TaskKind;
+import dev.lapwing.care.storage.CareTask;
+import dev.lapwing.care.storage.Hold;
+import dev.lapwing.web.Dates;
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+
+/**
+ * One task as the pages show it, in words.
+ *
+ * @param since of strike work, when it was reported, else null
+ * @param assignee full name of who has it, or null
+ * @param hold what keeps the unit in the yard, or null
+ * @param techs who it can be given to
+ */
+record DueRow(
+        UUID id,
+        String unit,
+        String unitKind,
+        String depot,
+        String kind,
+        String standing,
+        String state,
+        String due,
+        String since,
+        String assignee,
+        String assigneeName,
+        String hold,
+        String why,
+        boolean strike,
+        List<Tech> techs) {
+
+    static DueRow of(CareTask task, Hold hold, List<Tech> techs, Instant now) {
+        boolean strike = task.kind == TaskKind.STRIKE_INSPECTION;
+        Standing standing = task.standingAt(now);
+        return new DueRow(
+                task.id,
+                task.unit.number,
+                task.unit.kind.word(),
+                task.depot.name,
+                task.kind.label(),
+                standing.word(),
+                task.state.word(),
+                strike ? "at once" : Dates.day(task.due),
+                strike ? Dates.time(task.dueAt, task.depot.zoneId()) : null,
+                task.assignee,
+                nameOf(task.assignee, techs),
+                hold == null ? null : hold.words,
+                task.why,
+                task.strikeId != null,
+                techs);
+    }
+
+    private static String nameOf(String username, List<Tech> techs) {
+        return techs.stream()
+                .filter(tech -> tech.username().equals(username))
+                .map(Tech::fullName)
+                .findFirst()
+                .orElse(username);
+    }
+}

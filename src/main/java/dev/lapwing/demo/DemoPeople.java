@@ -1,0 +1,63 @@
+package dev.lapwing.demo;
+
+import dev.lapwing.fleet.Depot;
+import dev.lapwing.people.Passwords;
+import dev.lapwing.people.Role;
+import dev.lapwing.people.Staff;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.time.Instant;
+import java.util.List;
+import java.util.Set;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+
+/** The depots of the demo and the people who serve them. */
+@ApplicationScoped
+class DemoPeople {
+    @ConfigProperty(name = "lapwing.demo.password", defaultValue = "halden")
+    String password;
+
+    @Inject
+    Passwords passwords;
+
+    void writeDepots(List<DemoFiles.Row> rows) {
+        for (DemoFiles.Row row : rows) {
+            var depot = new Depot();
+            depot.code = row.text("code");
+            depot.name = row.text("name");
+            depot.zone = row.text("zone");
+            depot.seasonOpens = row.text("seasonOpens");
+            depot.seasonCloses = row.text("seasonCloses");
+            depot.deskMail = row.text("deskMail");
+            depot.persist();
+        }
+        Depot.flush();
+    }
+
+    void writeStaff(List<DemoFiles.Row> rows, Instant since) {
+        for (DemoFiles.Row row : rows) {
+            var staff = new Staff();
+            staff.username = row.text("username");
+            staff.fullName = row.text("fullName");
+            staff.mail = row.text("mail");
+            staff.language = row.text("language");
+            staff.role = row.constant(Role.class, "role").orElseThrow();
+            staff.depots = Set.of(row.text("depots").split(" "));
+            staff.active = true;
+            staff.createdAt = since;
+            passwords.set(staff, password);
+            staff.persist();
+        }
+    }
+
+    /** Gives everybody of the demo the password of the settings, which may have changed since the last start. */
+    void renewPasswords(List<DemoFiles.Row> rows) {
+        for (DemoFiles.Row row : rows) {
+            Staff.activeByName(row.text("username")).ifPresent(staff -> passwords.set(staff, password));
+        }
+    }
+
+    String password() {
+        return password;
+    }
+}

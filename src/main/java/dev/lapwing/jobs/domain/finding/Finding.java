@@ -1,0 +1,51 @@
+package dev.lapwing.jobs.domain.finding;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+
+/**
+ * One observation in one zone of the roof plan. Made by {@link FindingEntry#check()}, which refuses wrong entries.
+ *
+ * @param zone name of the zone, such as {@code front-left}
+ * @param depth null when not recorded; always there for a crack
+ * @param extent null when not recorded; always there for adhesion
+ * @param lengthCm length in centimetres, more than 0, or null when not recorded
+ * @param note empty when there is none
+ */
+public record Finding(String zone, FindingKind kind, Depth depth, Extent extent, Double lengthCm, String note) {
+    public Finding {
+        if (kind == FindingKind.CRACK && depth == null) {
+            throw new IllegalArgumentException("a crack has a depth");
+        }
+        if (kind == FindingKind.ADHESION && extent == null) {
+            throw new IllegalArgumentException("an adhesion finding has an extent");
+        }
+    }
+
+    public Optional<Double> length() {
+        return Optional.ofNullable(lengthCm);
+    }
+
+    /** Returns whether what was tested sits firmly. */
+    public boolean holds() {
+        return extent == Extent.HOLDS;
+    }
+
+    /** Returns the finding in a few words, such as "crack, deep, in front-left, 12 cm". */
+    public String inWords() {
+        StringBuilder words = new StringBuilder(kind.word().replace('-', ' '));
+        if (depth != null) {
+            words.append(", ").append(depth.word());
+        }
+        if (extent != null) {
+            words.append(", ").append(extent.word().replace('-', ' '));
+        }
+        words.append(", in ").append(zone);
+        length().ifPresent(cm -> words.append(", ").append(plain(cm)).append(" cm"));
+        return words.toString();
+    }
+
+    private static String plain(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
+}

@@ -1,0 +1,39 @@
+package dev.lapwing.jobs.domain.sheet;
+
+import dev.lapwing.jobs.domain.FieldError;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A sign-off as it was sent, before it is checked; any part may be null.
+ *
+ * @param by who signs
+ * @param cautionsRead that the cautions were read
+ * @param dryAtInspection whether the roof was dry when it was looked at
+ * @param statement what the signer states in own words
+ */
+public record SignOffEntry(String by, Boolean cautionsRead, Boolean dryAtInspection, String statement) {
+    private static final int LONGEST_STATEMENT = 4_000;
+
+    /** Returns everything that keeps the sheet from being signed; empty when it can be. */
+    public List<FieldError> check() {
+        List<FieldError> errors = new ArrayList<>();
+        if (by == null || by.isBlank()) {
+            errors.add(new FieldError("by", "is needed: who signs"));
+        }
+        if (!Boolean.TRUE.equals(cautionsRead)) {
+            errors.add(new FieldError("cautionsRead", "must be true: read the cautions before you sign"));
+        }
+        if (dryAtInspection == null) {
+            errors.add(new FieldError("dryAtInspection", "is needed: true or false"));
+        } else if (!dryAtInspection) {
+            errors.add(new FieldError("dryAtInspection", "a roof is inspected dry: let it dry and look again"));
+        }
+        if (statement == null || statement.isBlank()) {
+            errors.add(new FieldError("statement", "is needed: what you state with your signature"));
+        } else if (statement.length() > LONGEST_STATEMENT) {
+            errors.add(new FieldError("statement", "has at most " + LONGEST_STATEMENT + " characters"));
+        }
+        return errors;
+    }
+}

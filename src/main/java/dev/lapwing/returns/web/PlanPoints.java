@@ -1,0 +1,35 @@
+package dev.lapwing.returns.web;
+
+import io.quarkus.qute.TemplateExtension;
+import java.util.Map;
+
+/** What templates of returns can ask: places on the drawn roof plan, and names of fields. */
+@TemplateExtension
+final class PlanPoints {
+    private static final Map<String, String> NAMES = Map.of(
+            "unit", "Unit",
+            "note", "Note",
+            "returnedAt", "Time of return",
+            "odometerKm", "Odometer",
+            "reportedBy", "Who told you",
+            "marks", "Marks",
+            "key", "Form");
+
+    private PlanPoints() {}
+
+    static double planX(double share) {
+        return 10 + 580 * share;
+    }
+
+    static double planY(double share) {
+        return 24 + 172 * share;
+    }
+
+    static double planLabelY(double share) {
+        return planY(share) + 5;
+    }
+
+    static String fieldName(String field) {
+        return NAMES.getOrDefault(field, field);
+    }
+}

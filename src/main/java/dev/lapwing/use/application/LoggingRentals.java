@@ -1,0 +1,75 @@
+package dev.lapwing.use.application;
+
+import dev.lapwing.fleet.Unit;
+import dev.lapwing.platform.FieldErrors;
+import dev.lapwing.platform.Ids;
+import dev.lapwing.use.storage.Rental;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.util.UUID;
+
+/** Keeps the rental log: a unit is out once at a time. */
+@ApplicationScoped
+public class LoggingRentals {
+    @Inject
+    Ids ids;
+
+    @Inject
+    Clock clock;
+
+    /** Adds a rental; refuses one that shares time with another of the unit. */
+    @Transactional
+    public Rental add(String number, RentalEntry entry) {
+        Unit unit = lock(number);
+        var rental = new Rental();
+        rental.id = ids.next();
+        rental.unit = unit;
+        fill(rental, entry);
+        rental.persistAndFlush();
+        return rental;
+    }
+
+    /** Replaces what is known of a rental, such as when the unit came back. */
+    @Transactional
+    public Rental change(String number, UUID id, RentalEntry entry) {
+        Rental rental = Rental.require(lock(number), id);
+        fill(rental, entry);
+        rental.persistAndFlush();
+        return rental;
+    }
+
+    /** Two entries for one unit wait for each other, so that neither misses the other's time. */
+    private static Unit lock(String number) {
+        Unit unit = Unit.require(number);
+        Unit.getEntityManager()
+                .createNativeQuery("select id from unit where id = :id for update", UUID.class)
+                .setParameter("id", unit.id)
+                .getSingleResult();
+        return unit;
+    }
+
+    private void fill(Rental rental, RentalEntry entry) {
+        var errors = new FieldErrors();
+        RentalSpan.check(entry.out(), entry.back(), clock.instant(), errors);
+        errors.atMost(entry.reference(), RentalSpan.LONGEST_REFERENCE, "reference");
+        errors.refuseIfAny();
+        Instant out = entry.out().toInstant();
+        Instant back = instant(entry.back());
+        Rental.sharingTime(rental.unit, rental.id, out, back)
+                .ifPresent(other -> errors.check(false, "out", RentalSpan.overlap(other.outAt, other.backAt)));
+        errors.refuseIfAny();
+        rental.outAt = out;
+        rental.backAt = back;
+        rental.reference = entry.reference() == null || entry.reference().isBlank()
+                ? null
+                : entry.reference().strip();
+    }
+
+    private static Instant instant(OffsetDateTime time) {
+        return time == null ? null : time.toInstant();
+    }
+}

@@ -1,0 +1,80 @@
+package dev.lapwing.web;
+
+import io.quarkus.security.identity.SecurityIdentity;
+import io.vertx.core.http.Cookie;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.inject.Inject;
+import jakarta.inject.Named;
+import java.util.List;
+import java.util.Optional;
+
+/** What the frame of a page shows of the person, the depots and the last thing done. */
+@Named("shell")
+@RequestScoped
+public class Shell {
+    static final String DEPOT_COOKIE = "lapwing-depot";
+
+    @Inject
+    SecurityIdentity identity;
+
+    @Inject
+    RoutingContext request;
+
+    @Inject
+    DepotChoices depots;
+
+    private boolean flashTaken;
+
+    public String username() {
+        return identity.getPrincipal().getName();
+    }
+
+    public String fullName() {
+        String name = identity.getAttribute("fullName");
+        return name == null ? username() : name;
+    }
+
+    public boolean coordinator() {
+        return identity.hasRole(Roles.COORDINATOR);
+    }
+
+    public boolean desk() {
+        return identity.hasRole(Roles.DESK);
+    }
+
+    public boolean tech() {
+        return identity.hasRole(Roles.TECH);
+    }
+
+    public List<DepotChoices.Choice> depots() {
+        return depots.all();
+    }
+
+    /** Returns the code of the depot that the person works for now, or null for all of them. */
+    public String depot() {
+        return cookie(DEPOT_COOKIE)
+                .filter(code -> depots().stream().anyMatch(depot -> depot.code().equals(code)))
+                .orElse(null);
+    }
+
+    /** Returns the path and query of this page. */
+    public String here() {
+        return request.request().uri();
+    }
+
+    /** Returns what was said on the way here, or null. */
+    public Flash flash() {
+        Optional<Flash> said = cookie(Flash.COOKIE).flatMap(Flash::decoded);
+        flashTaken = said.isPresent();
+        return said.orElse(null);
+    }
+
+    boolean flashTaken() {
+        return flashTaken;
+    }
+
+    private Optional<String> cookie(String name) {
+        return Optional.ofNullable(request.request().getCookie(name)).map(Cookie::getValue);
+    }
+}

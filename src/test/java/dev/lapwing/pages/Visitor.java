@@ -1,0 +1,111 @@
+package dev.lapwing.pages;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.LoadState;
+import dev.lapwing.platform.FleetFixture;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A person at a browser window, and what went wrong while they looked. */
+final class Visitor implements AutoCloseable {
+    /** A window size the pages are made for. */
+    enum Window {
+        DESK_SCREEN(1440, 900),
+        COUNTER_TABLET(768, 1024),
+        PHONE(390, 844);
+
+        final int width;
+        final int height;
+
+        Window(int width, int height) {
+            this.width = width;
+            this.height = height;
+        }
+    }
+
+    private final BrowserContext context;
+    private final Page page;
+    private final String root;
+    private final List<String> troubles = new ArrayList<>();
+
+    Visitor(Chromium chromium, String root, Window window, ColorScheme scheme) {
+        this.root = root;
+        context = chromium.browser()
+                .newContext(new Browser.NewContextOptions()
+                        .setViewportSize(window.width, window.height)
+                        .setColorScheme(scheme));
+        page = context.newPage();
+        page.onConsoleMessage(message -> {
+            if (!message.type().equals("log")) {
+                troubles.add("console: " + message.text());
+            }
+        });
+        page.onPageError(error -> troubles.add("script: " + error));
+        page.onRequest(request -> {
+            if (!request.url().startsWith(root) && !request.url().startsWith("data:")) {
+                troubles.add("request outside: " + request.url());
+            }
+        });
+    }
+
+    Page page() {
+        return page;
+    }
+
+    void signIn(String username) {
+        go("/sign-in");
+        page.getByLabel("Sign-in name").fill(username);
+        page.getByLabel("Password").fill(FleetFixture.PASSWORD);
+        page.locator("main button").click();
+        settle();
+    }
+
+    void go(String path) {
+        page.navigate(root + path);
+        settle();
+    }
+
+    void settle() {
+        page.waitForLoadState(LoadState.NETWORKIDLE);
+    }
+
+    /** Claims that nothing went wrong, that nothing is wider than the window, and that axe finds nothing. */
+    void findNothingWrong(String where) {
+        assertThat(troubles).as(where).isEmpty();
+        Object overflow = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        assertThat(((Number) overflow).intValue())
+                .as(where + " scrolls sideways")
+                .isZero();
+        List<Rule> found = new AxeBuilder(page)
+                .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
+                .analyze()
+                .getViolations();
+        assertThat(found.stream()
+                        .map(rule -> rule.getId() + ": " + rule.getHelp() + " "
+                                + rule.getNodes().stream()
+                                        .map(node -> node.getHtml() + node.getTarget())
+                                        .toList())
+                        .toList())
+                .as(where)
+                .isEmpty();
+    }
+
+    void picture(String name) {
+        page.screenshot(new Page.ScreenshotOptions()
+                .setPath(Path.of("target", "screenshots", name + ".png"))
+                .setFullPage(true));
+    }
+
+    @Override
+    public void close() {
+        context.close();
+    }
+}
