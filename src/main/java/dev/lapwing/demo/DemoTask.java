@@ -17,7 +17,7 @@ final class DemoTask {
     static final String COORDINATOR = "coordinator";
     private static final Duration BETWEEN_STEPS = Duration.ofMinutes(45);
 
-    private final CareTask task = new CareTask();
+    private final CareTask task;
     private final List<TaskStep> steps = new ArrayList<>();
     private Instant at;
 
@@ -27,6 +27,7 @@ final class DemoTask {
      * @param name what tells it from the other tasks of its unit
      */
     DemoTask(DemoUnit of, String name, TaskKind kind, TaskOrigin origin, DueWindow window, Instant made, String why) {
+        task = new CareTask();
         task.id = DemoIds.of(of.unit().number, "task", name);
         task.unit = of.unit();
         task.depot = of.unit().depot;
@@ -41,6 +42,19 @@ final class DemoTask {
         task.createdBy = "sweep";
         at = made;
         step(TaskState.PLANNED, "sweep", "Planned: " + why);
+    }
+
+    /**
+     * Takes up a task that the sweep has just made, as if it had made it earlier.
+     *
+     * @param made when
+     */
+    DemoTask(CareTask swept, Instant made) {
+        task = swept;
+        task.createdAt = made;
+        steps.addAll(TaskStep.of(task.id));
+        steps.forEach(step -> step.at = made);
+        at = made.plus(BETWEEN_STEPS);
     }
 
     /** Says which rule made it. */

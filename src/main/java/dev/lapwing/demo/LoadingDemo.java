@@ -1,5 +1,9 @@
 package dev.lapwing.demo;
 
+import dev.lapwing.care.application.Sweeping;
+import dev.lapwing.care.domain.TaskState;
+import dev.lapwing.care.storage.CareTask;
+import dev.lapwing.care.storage.SweepWriter;
 import dev.lapwing.fleet.Depot;
 import dev.lapwing.fleet.Footing;
 import dev.lapwing.fleet.Roof;
@@ -9,11 +13,12 @@ import dev.lapwing.fleet.Unit;
 import dev.lapwing.fleet.UnitKind;
 import dev.lapwing.people.Role;
 import dev.lapwing.people.Staff;
+import dev.lapwing.use.domain.UsePattern;
 import dev.lapwing.use.storage.Rental;
 import dev.lapwing.use.storage.SetPattern;
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
-import jakarta.transaction.Transactional;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -35,6 +40,7 @@ class LoadingDemo {
     private static final int PAST_DAYS = 370;
     private static final int NEW_DAYS = 40;
     private static final int ARRIVED_DAYS = 4;
+    private static final Duration TIME_FOR_STEPS = Duration.ofHours(4);
     private static final Duration BACK_FOR_WORK = Duration.ofHours(30);
 
     @ConfigProperty(name = "lapwing.demo.folder", defaultValue = "shared/demo")
@@ -47,23 +53,51 @@ class LoadingDemo {
     Stories stories;
 
     @Inject
+    Sweeping sweeping;
+
+    @Inject
     Clock clock;
 
     /** Loads the fleet unless there is anything in the database; returns whether the demo is what is in there. */
-    @Transactional
     boolean loadIfEmpty() {
         var files = new DemoFiles(folder);
-        boolean empty = Depot.count() == 0 && Staff.count() == 0;
+        Instant now = clock.instant();
+        boolean empty = QuarkusTransaction.requiringNew().call(() -> Depot.count() == 0 && Staff.count() == 0);
         if (empty) {
-            load(files, clock.instant());
+            QuarkusTransaction.requiringNew().run(() -> load(files, now));
+            sweeping.run(sweeping.begin(null, SweepWriter.SWEEP).id);
+            QuarkusTransaction.requiringNew().run(() -> takeInHand(files, now));
             return true;
         }
-        List<DemoFiles.Row> depots = files.depots();
-        boolean loadedBefore = depots.stream().allMatch(row -> Depot.findById(row.text("code")) != null);
+        return QuarkusTransaction.requiringNew().call(() -> renew(files));
+    }
+
+    private boolean renew(DemoFiles files) {
+        boolean loadedBefore = files.depots().stream().allMatch(row -> Depot.findById(row.text("code")) != null);
         if (loadedBefore) {
             people.renewPasswords(files.staff());
         }
         return loadedBefore;
+    }
+
+    /** Takes the work that the sweep planned as far as the table of units says. */
+    private static void takeInHand(DemoFiles files, Instant now) {
+        for (DemoFiles.Row row : files.units()) {
+            Unit unit = Unit.require(row.text("number"));
+            CareTask.<CareTask>list(
+                            "unit = ?1 and createdBy = ?2 and state = ?3", unit, SweepWriter.SWEEP, TaskState.PLANNED)
+                    .forEach(task -> takeInHand(task, row, now));
+        }
+    }
+
+    private static void takeInHand(CareTask task, DemoFiles.Row row, Instant now) {
+        Instant opened = task.opens.atTime(2, 30).atZone(task.depot.zoneId()).toInstant();
+        Instant made = opened.isBefore(now) ? opened : now;
+        List<Staff> techs = Staff.at(task.depot.code, Role.TECH);
+        String tech = techs.get(Math.floorMod(task.unit.number.hashCode(), techs.size())).username;
+        var state = row.constant(TaskState.class, "openWork").orElse(TaskState.PLANNED);
+        boolean time = made.isBefore(now.minus(TIME_FOR_STEPS));
+        new DemoTask(task, made).to(time ? state : TaskState.PLANNED, tech).store();
     }
 
     private void load(DemoFiles files, Instant now) {
@@ -165,15 +199,14 @@ class LoadingDemo {
     }
 
     private static void pattern(Unit unit, DemoFiles.Row row, Instant now) {
-        row.map("usePattern", word -> word.equals("seasonal") ? "SEASONAL" : "FULL_TIME")
-                .ifPresent(pattern -> {
-                    var set = new SetPattern();
-                    set.unitId = unit.id;
-                    set.pattern = pattern;
-                    set.reason = row.text("useReason");
-                    set.setBy = DemoTask.COORDINATOR;
-                    set.setAt = now.minus(Duration.ofDays(NEW_DAYS));
-                    set.persist();
-                });
+        row.constant(UsePattern.class, "usePattern").ifPresent(pattern -> {
+            var set = new SetPattern();
+            set.unitId = unit.id;
+            set.pattern = pattern;
+            set.reason = row.text("useReason");
+            set.setBy = DemoTask.COORDINATOR;
+            set.setAt = now.minus(Duration.ofDays(NEW_DAYS));
+            set.persist();
+        });
     }
 }

@@ -3,7 +3,6 @@ package dev.lapwing.demo;
 import dev.lapwing.care.domain.DueWindow;
 import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.domain.TaskOrigin;
-import dev.lapwing.care.domain.TaskState;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.MonthDay;
@@ -12,7 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
 
-/** Makes up the washes with inspection of a unit's last year, and the one that is in hand. */
+/** Makes up the washes with inspection of a unit's last year. What is open is left to the sweep. */
 final class RoutineWork {
     private static final int YEAR = 365;
     private static final int INTERVAL = 91;
@@ -21,13 +20,13 @@ final class RoutineWork {
 
     private final DemoUnit unit;
     private final SplittableRandom random;
-    private final TaskState openWork;
+    private final boolean latestIsOpen;
     private int turn;
 
     RoutineWork(DemoUnit unit, SplittableRandom random) {
         this.unit = unit;
         this.random = random;
-        openWork = unit.row().constant(TaskState.class, "openWork").orElse(null);
+        latestIsOpen = unit.row().text("openWork") != null;
     }
 
     void write() {
@@ -52,22 +51,13 @@ final class RoutineWork {
             done(TaskOrigin.INTERVAL, "full-time", done);
             done = done.minusDays(random.nextInt(INTERVAL - 9, INTERVAL + 5));
         }
-        if (openWork != null) {
-            LocalDate due = unit.rentals().dayInYard(last).plusDays(INTERVAL);
-            var window = new DueWindow(due.minusDays(14), due, due.plusDays(14));
-            open(TaskOrigin.INTERVAL, "full-time", window);
-        }
     }
 
     private void seasonal() {
         List<SeasonDay> past = seasonDays();
-        for (int i = 0; i < past.size(); i++) {
-            SeasonDay day = past.get(i);
-            boolean latest = i == past.size() - 1;
-            if (latest && openWork != null) {
-                var window = new DueWindow(day.date.minusDays(14), day.date.plusDays(10), day.date.plusDays(17));
-                open(day.origin, day.rule(), window);
-            } else if (day.date.isAfter(unit.unit().inServiceFrom)) {
+        int over = latestIsOpen ? past.size() - 1 : past.size();
+        for (SeasonDay day : past.subList(0, Math.max(0, over))) {
+            if (day.date.isAfter(unit.unit().inServiceFrom)) {
                 done(day.origin, day.rule(), day.date.plusDays(random.nextInt(2, 9)));
             }
         }
@@ -103,11 +93,6 @@ final class RoutineWork {
         var window = new DueWindow(day.minusDays(PLANNED_BEFORE), day, day.plusDays(PLANNED_BEFORE));
         String tech = unit.tech(turn++);
         plan(origin, rule, window, window.opens()).done(tech, at(day, 14), SIGNED);
-    }
-
-    private void open(TaskOrigin origin, String rule, DueWindow window) {
-        LocalDate made = window.opens().isBefore(unit.today()) ? window.opens() : unit.today();
-        plan(origin, rule, window, made).to(openWork, unit.tech(turn)).store();
     }
 
     private void calledOff(LocalDate day) {

@@ -36,6 +36,9 @@ final class EventJudge {
     }
 
     private Finding judgeAs(Sign sign) {
+        if (elsewhere()) {
+            return finding(Sentence.BELOW_ROOF, 0, near.nearest(Sign.ELSEWHERE));
+        }
         return switch (sign) {
             case CONTACT -> contact();
             case TOUCH -> touch();
@@ -47,9 +50,19 @@ final class EventJudge {
             case TRACE -> trace();
             case NOISE -> noise();
             case STRIKE -> finding(Sentence.CONTACT_SAID, STRONG, thing());
-            case HINT -> hint();
+            case HINT, TIGHT -> hint();
             default -> finding(Sentence.OPEN_CONTACT, OPEN, thing());
         };
+    }
+
+    /** Tells whether what happened, happened to somebody or something else. */
+    private boolean elsewhere() {
+        Signal other = near.nearest(Sign.ELSEWHERE);
+        boolean cameDown = event.is(Sign.FALL) && near.has(Sign.ROOF);
+        return other != null
+                && !cameDown
+                && !near.borrowed()
+                && (other.from < event.from || near.object() == null || other.from <= near.object().from);
     }
 
     private Signal thing() {

@@ -12,8 +12,5 @@ import java.util.List;
  * @param signals all that belongs to it
  */
 record Finding(Sentence sentence, double weight, Signal event, Signal thing, List<Signal> signals) {
-    static final double CONTACT = 0.6;
-    static final double UNCLEAR = 0.3;
-
     static final Finding NONE = new Finding(Sentence.NOTHING, 0, null, null, List.of());
 }

@@ -52,8 +52,9 @@ record Height(int from, int to, double metres) {
         String unit = rest.substring(0, unitEnd);
         String after = rest.substring(unitEnd);
         if (isMetre(unit)) {
-            double hundredths = after.isEmpty() ? 0 : number(after.substring(0, numberEnd(after, 0)));
-            return new Height(from, next, value + (hundredths >= 10 ? hundredths / 100 : hundredths / 10));
+            boolean apart = after.isEmpty() && value == Math.rint(value) && isTwoDigits(tokens, next);
+            String cents = apart ? tokens.written(next) : after.substring(0, numberEnd(after, 0));
+            return new Height(from, apart ? next + 1 : next, value + fraction(cents));
         }
         if (unit.equals("cm")) {
             return new Height(from, next, value / 100);
@@ -65,6 +66,18 @@ record Height(int from, int to, double metres) {
             return new Height(from, next, value * FOOT + number(after.substring(0, numberEnd(after, 0))) * INCH);
         }
         return withInches(tokens, from, next, value * FOOT);
+    }
+
+    /** Reads the digits behind "3 m": one digit is tenths, two are hundredths. */
+    private static double fraction(String digits) {
+        return digits.isEmpty() ? 0 : number(digits) / (digits.length() == 1 ? 10 : 100);
+    }
+
+    private static boolean isTwoDigits(Tokens tokens, int i) {
+        return i < tokens.size
+                && tokens.end[i] - tokens.start[i] == 2
+                && tokens.start[i] - tokens.end[i - 1] == 1
+                && numberEnd(tokens.written(i), 0) == 2;
     }
 
     private static Height withInches(Tokens tokens, int from, int next, double metres) {

@@ -29,7 +29,7 @@ final class HeightJudge {
         Signal limit = new Signal(Sign.OVERHEAD.bit(), height.from(), height.to());
         Signal passage = near(height, Sign.PASSAGE.bit());
         Signal above = near(height, Things.ABOVE);
-        Signal avoided = near(height, Sign.NEAR_MISS.bit());
+        Signal avoided = near(height, Sign.bits(Sign.NEAR_MISS, Sign.AVOIDED));
         if (avoided != null || passage != null && !passage.stands()) {
             return Finding.NONE;
         }

@@ -8,6 +8,7 @@ import java.util.Map;
 /** Gathers the findings of a note, those that stand and those that the words around take back, into one decision. */
 final class Judgement {
     private static final double SUPPOSED = 0.45;
+    private static final double CONTRAST = 0.62;
 
     private final List<Finding> standing = new ArrayList<>();
     private final List<Finding> takenBack = new ArrayList<>();
@@ -18,7 +19,23 @@ final class Judgement {
             if (event.isAny(Things.EVENTS)) {
                 add(new EventJudge(event, Near.of(i, signals, layout)).judge());
             }
+            if (event.is(Sign.NOT) && i > 0) {
+                add(contrast(signals.get(i - 1), event, layout));
+            }
         }
+    }
+
+    /** "The sign is fine. The vent isn't.": a denial that ends its clause denies the good that was said before. */
+    private static Finding contrast(Signal thing, Signal denial, Layout layout) {
+        boolean ends = denial.to == layout.clause.length || layout.clause[denial.to] != layout.clause[denial.from];
+        boolean fits = thing.isAny(Sign.bits(Sign.ROOF, Sign.OVERHEAD))
+                && denial.from - thing.to <= 1
+                && layout.sentence[thing.from] == layout.sentence[denial.from]
+                && layout.clause[thing.from] > 0
+                && denial.to - denial.from == 1;
+        return ends && fits
+                ? new Finding(Sentence.CONTACT_SAID, CONTRAST, thing, thing, List.of(thing, denial))
+                : Finding.NONE;
     }
 
     void add(Finding finding) {
@@ -64,6 +81,14 @@ final class Judgement {
             against *= 1 - weight;
         }
         return 1 - against;
+    }
+
+    /** Returns whether something stands, and all of it is hedged. */
+    boolean onlySupposed() {
+        return !standing.isEmpty()
+                && standing.stream()
+                        .allMatch(f -> f.event().standing() == Signal.Standing.SUPPOSED
+                                || f.event().is(Sign.DOUBT));
     }
 
     List<Finding> standing() {

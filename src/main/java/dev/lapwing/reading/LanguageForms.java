@@ -34,8 +34,11 @@ final class LanguageForms {
             byStem.putIfAbsent(stem(stemmer(), form), word);
         }
         String consonants = consonants(form);
-        if (consonants.length() >= 2 && form.length() >= 4) {
+        if (consonants.length() >= 3 && form.length() >= 4) {
             byConsonants.putIfAbsent(consonants, word);
+        }
+        if (form.length() == SHORTEST_WITH_SLIP - 1) {
+            byDeletion.putIfAbsent(form, word);
         }
         if (form.length() >= SHORTEST_WITH_SLIP && form.length() <= LONGEST) {
             byDeletion.put(form, word);
@@ -82,6 +85,15 @@ final class LanguageForms {
         stemmer.setCurrent(form);
         stemmer.stem();
         return stemmer.getCurrent();
+    }
+
+    static boolean hasVowel(String form) {
+        for (int i = 0; i < form.length(); i++) {
+            if ("aeiou".indexOf(form.charAt(i)) >= 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Returns a form without vowels, doubled letters taken once. */

@@ -13,15 +13,24 @@ import org.apache.lucene.analysis.Analyzer;
 final class LexiconReader implements ContactReader {
     private final Vocabulary vocabulary;
     private final Analyzer analyzer;
+    private final Weights weights;
 
-    LexiconReader(Vocabulary vocabulary, Analyzer analyzer) {
+    LexiconReader(Vocabulary vocabulary, Analyzer analyzer, Weights weights) {
         this.vocabulary = vocabulary;
         this.analyzer = analyzer;
+        this.weights = weights;
     }
 
     @Override
     public Reading read(String note, String language, Double travelHeightMetres) {
-        Tokens tokens = Tokens.of(CleanText.of(note == null ? "" : note), analyzer, vocabulary);
+        String text = note == null ? "" : note;
+        NoteCase noteCase = study(text, language, travelHeightMetres);
+        Decision decision = Decision.of(noteCase, weights);
+        return new Answer(text, noteCase, vocabulary.lexicon(noteCase.language())).of(decision);
+    }
+
+    NoteCase study(String text, String language, Double travelHeightMetres) {
+        Tokens tokens = Tokens.of(CleanText.of(text), analyzer, vocabulary);
         int main = language(language, tokens);
         List<Signal> signals = signals(tokens, main);
         Layout layout = new Layout(tokens, signals);
@@ -31,7 +40,11 @@ final class LexiconReader implements ContactReader {
         if (travelHeightMetres != null) {
             new HeightJudge(signals, layout).judge(tokens, travelHeightMetres, judgement);
         }
-        return new Answer(note == null ? "" : note, tokens, vocabulary.lexicon(main)).of(judgement);
+        return new NoteCase(tokens, main, signals, layout, judgement);
+    }
+
+    String languageOf(NoteCase noteCase) {
+        return vocabulary.lexicon(noteCase.language()).language();
     }
 
     private int language(String given, Tokens tokens) {

@@ -23,7 +23,7 @@ final class Near {
     static Near of(int index, List<Signal> signals, Layout layout) {
         Near near = new Near(signals.get(index));
         near.gather(index, signals, layout, 0);
-        for (int across = 1; across <= 2 && !near.has(Things.DECIDING); across++) {
+        for (int across = 1; across <= 2 && !near.has(Things.SETTLING); across++) {
             near.gather(index, signals, layout, across);
             near.borrowed = true;
         }

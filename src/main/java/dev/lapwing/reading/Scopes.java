@@ -16,6 +16,7 @@ final class Scopes {
             Sign.NOT_AFTER,
             Sign.NOT_REALLY,
             Sign.NEAR_MISS,
+            Sign.AVOIDED,
             Sign.MAYBE,
             Sign.IF,
             Sign.IF_NOT_REALLY,
@@ -25,38 +26,40 @@ final class Scopes {
 
     private static final int REACH = 12;
     private static final int REACH_BACK = 5;
-    private static final int DOUBLE = 3;
     private static final long ENDS_DENIAL = Sign.bits(Sign.END, Sign.NOT, Sign.NOT_REALLY, Sign.NOT_AFTER);
     private static final long ENDS_CONDITION = Sign.bits(Sign.END, Sign.END_IF);
     private static final long ENDS_PAST = Sign.bits(Sign.END, Sign.END_PAST);
+    private static final long NARROW = Sign.bits(Sign.TIGHT, Sign.PASSAGE, Sign.TOUCH);
     private static final long HARM = Sign.bits(Sign.DAMAGE, Sign.WEAR);
 
     private final Tokens tokens;
     private final List<Signal> signals;
     private final Layout layout;
-    private final boolean[] joins;
 
     Scopes(Tokens tokens, List<Signal> signals, Layout layout) {
         this.tokens = tokens;
         this.signals = signals;
         this.layout = layout;
-        this.joins = new boolean[signals.size()];
     }
 
     void mark() {
         for (int i = 0; i < signals.size(); i++) {
             Signal trigger = signals.get(i);
             if (trigger.is(Sign.NOT)) {
-                deny(i);
+                forward(i, Standing.DENIED, ENDS_DENIAL, true);
+                denyVerbBefore(i);
             }
             if (trigger.is(Sign.NEAR_MISS)) {
                 forward(i, Standing.NEARLY, ENDS_DENIAL, true);
+            }
+            if (trigger.is(Sign.AVOIDED)) {
+                avoid(i);
             }
             if (trigger.is(Sign.NOT_AFTER)) {
                 back(i);
             }
             if (trigger.is(Sign.IF)) {
-                forward(i, Standing.CONDITIONAL, ENDS_CONDITION, true);
+                forward(i, Standing.CONDITIONAL, ENDS_CONDITION, false);
             }
             if (trigger.is(Sign.PAST)) {
                 forward(i, Standing.PAST, ENDS_PAST, false);
@@ -67,23 +70,6 @@ final class Scopes {
             if (trigger.is(Sign.MAYBE)) {
                 around(i, Standing.SUPPOSED, true);
             }
-        }
-    }
-
-    private void deny(int index) {
-        Signal trigger = signals.get(index);
-        Signal next = index + 1 < signals.size() ? signals.get(index + 1) : null;
-        boolean twice = next != null
-                && next.is(Sign.NOT)
-                && next.from - trigger.to < DOUBLE
-                && sameSentence(trigger, next)
-                && tokens.breakBefore[next.from] == Tokens.NO_BREAK;
-        if (twice) {
-            joins[index + 1] = true;
-        }
-        if (!twice && !joins[index]) {
-            forward(index, Standing.DENIED, ENDS_DENIAL, true);
-            denyVerbBefore(index);
         }
     }
 
@@ -127,7 +113,8 @@ final class Scopes {
     private int reach(Signal trigger, boolean stopsAtComma) {
         int limit = Math.min(tokens.size, trigger.to + REACH);
         for (int i = trigger.to; i < limit; i++) {
-            boolean comma = tokens.breakBefore[i] == Tokens.COMMA && stopsAtComma && !listGoesOn(i);
+            boolean comma =
+                    tokens.breakBefore[i] == Tokens.COMMA && (i == trigger.to || stopsAtComma && !listGoesOn(i));
             if (tokens.breakBefore[i] == Tokens.STOP || comma) {
                 return i;
             }
@@ -170,9 +157,14 @@ final class Scopes {
 
     private void back(int index) {
         Signal trigger = signals.get(index);
+        boolean alone = trigger.to == tokens.size || tokens.breakBefore[trigger.to] == Tokens.STOP;
         for (int i = index - 1; i >= 0; i--) {
             Signal signal = signals.get(i);
-            if (trigger.from - signal.to >= REACH_BACK || signal.is(Sign.END) || !sameSentence(signal, trigger)) {
+            boolean across = layout.clause[signal.from] != layout.clause[trigger.from] && !alone;
+            if (trigger.from - signal.to >= REACH_BACK
+                    || signal.is(Sign.END)
+                    || across
+                    || !sameSentence(signal, trigger)) {
                 return;
             }
             signal.mark(Standing.DENIED, trigger);
@@ -191,6 +183,23 @@ final class Scopes {
                     break;
                 }
                 signal.mark(standing, trigger);
+            }
+        }
+    }
+
+    /** Takes back narrow places and passages named up to one sentence before or after. */
+    private void avoid(int index) {
+        Signal trigger = signals.get(index);
+        for (int step = -1; step <= 1; step += 2) {
+            for (int i = index + step; i >= 0 && i < signals.size(); i += step) {
+                Signal signal = signals.get(i);
+                if (Math.abs(layout.sentence[signal.from] - layout.sentence[trigger.from]) > 1
+                        || Math.abs(signal.from - trigger.from) > 3 * REACH) {
+                    break;
+                }
+                if (signal.isAny(NARROW)) {
+                    signal.mark(Standing.NEARLY, trigger);
+                }
             }
         }
     }

@@ -14,6 +14,8 @@ enum Sentence {
     OPEN_DAMAGE,
     OPEN_SOUND,
     OPEN_HEIGHT,
+    TOGETHER_CONTACT,
+    TOGETHER_OPEN,
     NOTHING,
     DENIED,
     NEARLY,
@@ -22,6 +24,15 @@ enum Sentence {
     BELOW_ROOF,
     QUESTION,
     QUESTION_ABOUT;
+
+    /** Returns whether the sentence says that contact is left open. */
+    boolean isOpen() {
+        return this == OPEN_CONTACT
+                || this == OPEN_DAMAGE
+                || this == OPEN_SOUND
+                || this == OPEN_HEIGHT
+                || this == TOGETHER_OPEN;
+    }
 
     String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');

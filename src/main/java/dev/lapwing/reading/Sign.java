@@ -26,6 +26,8 @@ enum Sign {
     TRACE(EvidenceRole.DAMAGE),
     /** The unit as a whole, and those in it. */
     UNIT(null),
+    /** Somebody's or something else's: a head, a tent, the lorry in front. What happens to it does not concern the unit. */
+    ELSEWHERE(EvidenceRole.BELOW_ROOF),
     /** A person: the one who hits the roof in anger. */
     PERSON(null),
     /** A sound word that means contact. */
@@ -48,6 +50,8 @@ enum Sign {
     STRIKE(EvidenceRole.CONTACT),
     /** A statement of contact when something overhead or of the roof is named near it. */
     HINT(EvidenceRole.CONTACT),
+    /** Too low, taller than: contact, unless the driver then turned back. */
+    TIGHT(EvidenceRole.OVERHEAD),
     /** A whole statement that leaves contact open. */
     DOUBT(EvidenceRole.CONTACT),
     /** A figure of speech: its words are not read. */
@@ -59,6 +63,8 @@ enum Sign {
     NOT_REALLY(null),
     /** Nearly, just missed, cleared by: contact did not happen. */
     NEAR_MISS(EvidenceRole.NEGATION),
+    /** Turned round, took another way: what was too low was not driven under. */
+    AVOIDED(EvidenceRole.NEGATION),
     MAYBE(EvidenceRole.HYPOTHETICAL),
     IF(EvidenceRole.HYPOTHETICAL),
     IF_NOT_REALLY(null),

@@ -6,7 +6,11 @@ import java.util.List;
 
 /** Finds the words, phrases and patterns of one language in a stretch of a note, in order of their start. */
 final class SignalFinder {
-    private static final long NEVER_PASSED_OVER = Sign.bits(Sign.NOT, Sign.NOT_AFTER, Sign.END);
+    private static final long NEVER_PASSED_OVER = Sign.bits(Sign.NOT, Sign.NOT_AFTER, Sign.NEAR_MISS, Sign.END);
+    /** A phrase of these alone does not use up its words: in "and the roof" the roof still counts. */
+    private static final long CONNECTIVES = Sign.bits(Sign.PLAIN, Sign.CLAUSE, Sign.END, Sign.END_IF, Sign.END_PAST);
+
+    private static final int LEAST_BORROWED = 4;
 
     private final Tokens tokens;
     private final int language;
@@ -43,6 +47,7 @@ final class SignalFinder {
 
     /** Takes the longest phrase that starts at a token; returns the token to go on with. */
     private int takePhrase(int start, int limit) {
+        int language = languageAt(start);
         Word word = tokens.words[language][start];
         Phrase node = word == null ? null : word.phrases[language];
         long signs = 0;
@@ -62,7 +67,23 @@ final class SignalFinder {
                 found.add(signal);
             }
         }
-        return end;
+        return (signs & ~CONNECTIVES) == 0 ? start + 1 : end;
+    }
+
+    /** A word that this language does not know is read in another one that lists it as it is written. */
+    private int languageAt(int i) {
+        if (tokens.words[language][i] != null) {
+            return language;
+        }
+        for (int other = 0; other < tokens.words.length; other++) {
+            Word word = tokens.words[other][i];
+            if (word != null
+                    && word.form.length() >= LEAST_BORROWED
+                    && word.form.length() == tokens.end[i] - tokens.start[i]) {
+                return other;
+            }
+        }
+        return language;
     }
 
     private void takePatterns(int start, int limit, List<Signal> wholes) {

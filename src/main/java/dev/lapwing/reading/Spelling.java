@@ -45,25 +45,23 @@ final class Spelling {
             }
             return;
         }
-        boolean known = false;
         for (int l = 0; l < words.length; l++) {
             words[l][at] = form.length() >= 4 ? vocabulary.forms(l).byStem(stemmer(l), form) : null;
-            known |= words[l][at] != null;
         }
-        if (!known) {
-            guessSlip(form, words, at);
-        }
+        guessSlip(form, words, at);
     }
 
     private void guessSlip(String form, Word[][] words, int at) {
-        boolean vowelless = LanguageForms.consonants(form).length() == form.length();
+        boolean vowelless = !LanguageForms.hasVowel(form);
         for (int l = 0; l < words.length; l++) {
             LanguageForms forms = vocabulary.forms(l);
-            Word word = vowelless ? forms.byConsonants(form) : null;
+            Word word = vowelless ? forms.byConsonants(LanguageForms.consonants(form)) : null;
             if (word == null && form.length() >= LanguageForms.SHORTEST_WITH_SLIP - 1) {
                 word = forms.bySlip(form);
             }
-            words[l][at] = word;
+            if (words[l][at] == null) {
+                words[l][at] = word;
+            }
         }
     }
 

@@ -5,8 +5,11 @@ final class Things {
     static final long ABOVE = Sign.bits(Sign.OVERHEAD, Sign.TALL);
     static final long FALLING = Sign.bits(Sign.OVERHEAD, Sign.TALL, Sign.DROPPING, Sign.DEBRIS);
     static final long DECIDING = Sign.bits(Sign.OVERHEAD, Sign.TALL, Sign.ROOF, Sign.BELOW, Sign.OTHER, Sign.DROPPING);
-    static final long ALL =
-            DECIDING | Sign.bits(Sign.LOW, Sign.DEBRIS, Sign.UNIT, Sign.PERSON, Sign.PASSAGE, Sign.PLAIN);
+    /** Things that leave no need to look further from the event. */
+    static final long SETTLING = Sign.bits(Sign.OVERHEAD, Sign.ROOF, Sign.BELOW, Sign.OTHER, Sign.ELSEWHERE);
+
+    static final long ALL = DECIDING
+            | Sign.bits(Sign.LOW, Sign.DEBRIS, Sign.UNIT, Sign.PERSON, Sign.ELSEWHERE, Sign.PASSAGE, Sign.PLAIN);
     static final long EVENTS = Sign.bits(
             Sign.CONTACT,
             Sign.TOUCH,
@@ -19,6 +22,7 @@ final class Things {
             Sign.NOISE,
             Sign.STRIKE,
             Sign.HINT,
+            Sign.TIGHT,
             Sign.DOUBT);
 
     private Things() {}

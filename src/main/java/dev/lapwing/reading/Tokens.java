@@ -62,6 +62,11 @@ final class Tokens {
         size++;
     }
 
+    /** Returns whether there is a question mark in the note. */
+    boolean asks() {
+        return text.text().indexOf('?') >= 0;
+    }
+
     private void grow() {
         int capacity = size * 2;
         start = Arrays.copyOf(start, capacity);
@@ -79,8 +84,9 @@ final class Tokens {
         for (int i = from; i < to; i++) {
             byte found =
                     switch (chars.charAt(i)) {
-                        case '.', '!', '?', ';', '\n', '\r', '\u2026', '\u2022', '\u00bf', '\u00a1', '|' -> STOP;
-                        case ',', ':', '(', ')', '[', ']', '\u2013', '\u2014' -> COMMA;
+                        case '.' -> inEllipsis(chars, i) ? COMMA : STOP;
+                        case '!', '?', ';', '\n', '\r', '\u2022', '\u00bf', '\u00a1', '|' -> STOP;
+                        case ',', '\u2026', ':', '(', ')', '[', ']', '\u2013', '\u2014' -> COMMA;
                         case '-' -> i > from && chars.charAt(i - 1) == ' ' ? COMMA : NO_BREAK;
                         default -> NO_BREAK;
                     };
@@ -89,6 +95,11 @@ final class Tokens {
             }
         }
         return strongest;
+    }
+
+    /** A row of dots is a pause, not an end. */
+    private static boolean inEllipsis(String chars, int i) {
+        return i > 0 && chars.charAt(i - 1) == '.' || i + 1 < chars.length() && chars.charAt(i + 1) == '.';
     }
 
     /** Returns the characters of token i as written, without invisible ones. */

@@ -85,6 +85,7 @@ class DepotsTest {
         "04-01, 02-30, season.closes",
         "4-1, 10-31, season.opens",
         "'', 10-31, season.opens",
+        "04-01, 04-20, season",
     })
     void aSeasonIsMadeOfDaysOfTheYear(String opens, String closes, String named) {
         refused(Map.of("season", Map.of("opens", opens, "closes", closes)), named);

@@ -45,7 +45,7 @@ class RentalLogTest {
                 .statusCode(201)
                 .body("id", notNullValue())
                 .body("unit", equalTo(unit))
-                .body("out", equalTo("2025-06-02T10:00-04:00"))
+                .body("out", equalTo("2025-06-02T10:00:00-04:00"))
                 .body("reference", equalTo("R1"));
     }
 
@@ -58,13 +58,13 @@ class RentalLogTest {
                 .then()
                 .statusCode(200)
                 .body("total", equalTo(3))
-                .body("items.out", contains("2025-08-02T10:00-04:00", "2025-07-02T10:00-04:00"))
+                .body("items.out", contains("2025-08-02T10:00:00-04:00", "2025-07-02T10:00:00-04:00"))
                 .extract()
                 .path("next");
         asDesk().queryParam("after", next)
                 .get("/api/units/" + unit + "/rentals")
                 .then()
-                .body("items.out", contains("2025-06-02T10:00-04:00"));
+                .body("items.out", contains("2025-06-02T10:00:00-04:00"));
     }
 
     @ParameterizedTest
@@ -98,7 +98,7 @@ class RentalLogTest {
                 .put("/api/units/" + unit + "/rentals/" + id)
                 .then()
                 .statusCode(200)
-                .body("back", equalTo("2025-06-20T06:00-04:00"));
+                .body("back", equalTo("2025-06-20T06:00:00-04:00"));
         add("2025-07-01T00:00:00Z", null).statusCode(201);
     }
 

@@ -3,7 +3,6 @@ package dev.lapwing.care.application;
 import dev.lapwing.care.Tech;
 import dev.lapwing.care.domain.TaskState;
 import dev.lapwing.care.storage.CareTask;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -23,7 +22,7 @@ final class OpenWork {
                                 + " group by t.assignee",
                         Object[].class)
                 .setParameter("techs", techs.stream().map(Tech::username).toList())
-                .setParameter("open", EnumSet.range(TaskState.PLANNED, TaskState.UNDER_WAY))
+                .setParameter("open", TaskState.OPEN)
                 .getResultList();
         return counts.stream().collect(Collectors.toMap(row -> (String) row[0], row -> (Long) row[1]));
     }

@@ -50,26 +50,36 @@ public final class DueEngine {
 
     private NextDue schedule(UnitFacts facts, LocalDate today, List<Change> changes) {
         LocalDate floor = IntervalWork.later(facts.service().from(), facts.use().since());
-        boolean seasonal = facts.use().pattern() == UsePattern.SEASONAL && facts.season() != null;
-        UsePattern caredForAs = seasonal ? UsePattern.SEASONAL : UsePattern.FULL_TIME;
+        LocalDate basisSince = seasonal(facts) ? IntervalWork.later(floor, facts.seasonSince()) : floor;
+        UsePattern caredForAs = seasonal(facts) ? UsePattern.SEASONAL : UsePattern.FULL_TIME;
         Wanted inspection = intake.next(facts);
         if (inspection == null) {
-            inspection = seasonal
-                    ? seasons.next(facts, IntervalWork.later(floor, facts.seasonSince()), today)
+            inspection = seasonal(facts)
+                    ? seasons.next(facts, basisSince, today)
                     : intervals.next(facts, TaskKind.INSPECTION, caredForAs, floor, today);
         }
-        NextDue next = settle(facts, TaskKind.INSPECTION, inspection, today, changes);
+        NextDue next = settle(facts, TaskKind.INSPECTION, inspection, today, basisSince, changes);
         Wanted wash = washes ? intervals.next(facts, TaskKind.WASH, caredForAs, floor, today) : null;
-        return earlier(next, settle(facts, TaskKind.WASH, wash, today, changes));
+        return earlier(next, settle(facts, TaskKind.WASH, wash, today, basisSince, changes));
     }
 
-    private NextDue settle(UnitFacts facts, TaskKind kind, Wanted wanted, LocalDate today, List<Change> changes) {
+    private static boolean seasonal(UnitFacts facts) {
+        return facts.use().pattern() == UsePattern.SEASONAL && facts.season() != null;
+    }
+
+    private NextDue settle(
+            UnitFacts facts,
+            TaskKind kind,
+            Wanted wanted,
+            LocalDate today,
+            LocalDate basisSince,
+            List<Change> changes) {
         List<OpenTask> tasks = scheduled(facts, kind, wanted);
         if (wanted == null && tasks.isEmpty()) {
             return null;
         }
         var inspected = tasks.isEmpty() ? null : Inspected.by(facts, kind, today);
-        return new Slot(wanted, inspected, rules.combineDays(), today, changes).settle(tasks);
+        return new Slot(wanted, inspected, rules.combineDays(), today, basisSince, changes).settle(tasks);
     }
 
     private static List<OpenTask> scheduled(UnitFacts facts, TaskKind kind, Wanted wanted) {

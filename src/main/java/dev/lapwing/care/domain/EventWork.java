@@ -58,6 +58,6 @@ final class EventWork {
         boolean looks = event.origin() == TaskOrigin.STRIKE
                 ? work.kind() == TaskKind.STRIKE_INSPECTION
                 : work.kind().fullInspection();
-        return event.id().equals(work.event()) || looks && work.on().isAfter(event.day());
+        return event.id().equals(work.event()) || (looks && work.on().isAfter(event.day()));
     }
 }

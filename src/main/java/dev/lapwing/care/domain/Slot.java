@@ -8,22 +8,36 @@ import java.util.List;
  *
  * <p>A task that no longer fits is called off and, where work is still wanted, a new one made; so every due date once
  * given stays on record. Two limits hold. What a person has touched stays, and a question is asked instead. What is
- * already due never moves to a later day: only an inspection done, a new roof or the end of service takes it away.
+ * already due never moves to a later day: only an inspection done, a new roof or the end of service takes it away, or a
+ * change of use, season or service that had come before the due day and was only seen late.
  */
 final class Slot {
     private final Wanted wanted;
     private final Inspected inspected;
     private final int combineDays;
     private final LocalDate today;
+    private final LocalDate basisSince;
     private final List<Change> changes;
     private OpenTask kept;
     private String keptWhy;
 
-    Slot(Wanted wanted, Inspected inspected, int combineDays, LocalDate today, List<Change> changes) {
+    /**
+     * Prepares the place.
+     *
+     * @param basisSince day the present use, season and service began to count
+     */
+    Slot(
+            Wanted wanted,
+            Inspected inspected,
+            int combineDays,
+            LocalDate today,
+            LocalDate basisSince,
+            List<Change> changes) {
         this.wanted = wanted;
         this.inspected = inspected;
         this.combineDays = combineDays;
         this.today = today;
+        this.basisSince = basisSince;
         this.changes = changes;
     }
 
@@ -93,7 +107,9 @@ final class Slot {
 
     private boolean mayNotMoveLater(OpenTask task) {
         LocalDate due = task.window().due();
-        return !due.isAfter(today) && (wanted == null || wanted.due().isAfter(due));
+        boolean changedBefore = basisSince.isAfter(task.plannedOn()) && !basisSince.isAfter(due);
+        boolean later = wanted == null || wanted.due().isAfter(due);
+        return !due.isAfter(today) && later && !changedBefore;
     }
 
     private String reasonMoved(OpenTask task) {

@@ -38,6 +38,8 @@ public enum TaskKind implements Worded {
 
     /** Returns whether doing this work also does the routine work of the other kind. */
     boolean serves(TaskKind routine) {
-        return this == routine || routine == INSPECTION && fullInspection() || routine == WASH && this == INSPECTION;
+        boolean inspects = routine == INSPECTION && fullInspection();
+        boolean washes = routine == WASH && this == INSPECTION;
+        return this == routine || inspects || washes;
     }
 }

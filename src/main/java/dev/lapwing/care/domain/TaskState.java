@@ -1,6 +1,9 @@
 package dev.lapwing.care.domain;
 
 import dev.lapwing.platform.Worded;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Set;
 
 /** Where a task stands. */
 public enum TaskState implements Worded {
@@ -10,6 +13,9 @@ public enum TaskState implements Worded {
     UNDER_WAY("under way"),
     DONE("done"),
     CALLED_OFF("called off");
+
+    /** The states in which something is still to be done. */
+    public static final Set<TaskState> OPEN = Collections.unmodifiableSet(EnumSet.range(PLANNED, UNDER_WAY));
 
     private final String word;
 
@@ -23,6 +29,6 @@ public enum TaskState implements Worded {
     }
 
     public boolean open() {
-        return this != DONE && this != CALLED_OFF;
+        return OPEN.contains(this);
     }
 }

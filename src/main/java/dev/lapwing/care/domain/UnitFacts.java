@@ -22,7 +22,7 @@ import java.util.Objects;
  * @param rentals days out, past and booked, of the present season at least; only season work and intake read them
  * @param done work signed off, at least from the last routine or intake inspection on; for rules in months 13 months
  * @param open tasks neither done nor called off
- * @param events events not yet settled
+ * @param events events neither inspected nor settled by a person
  */
 public record UnitFacts(
         String unit,

@@ -23,7 +23,7 @@ final class Wording {
     private static String[] months() {
         var names = new String[12];
         for (Month month : Month.values()) {
-            names[month.ordinal()] = month.getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+            names[month.getValue() - 1] = month.getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
         }
         return names;
     }

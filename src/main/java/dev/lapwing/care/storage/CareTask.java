@@ -21,6 +21,8 @@ import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -104,6 +106,16 @@ public class CareTask extends PanacheEntityBase {
 
     public static Optional<CareTask> ofStrike(UUID strikeId) {
         return find("strikeId", strikeId).firstResultOptional();
+    }
+
+    /** Returns the open tasks of units, the one due first first. */
+    public static List<CareTask> openOf(Collection<UUID> unitIds) {
+        return unitIds.isEmpty()
+                ? List.of()
+                : list(
+                        "from CareTask t join fetch t.depot where t.unit.id in ?1 and t.state in ?2 order by t.dueAt, t.id",
+                        unitIds,
+                        TaskState.OPEN);
     }
 
     public DueWindow window() {

@@ -6,7 +6,6 @@ import dev.lapwing.fleet.Unit;
 import io.quarkus.panache.common.Parameters;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.UUID;
 
@@ -68,7 +67,7 @@ public final class DueList {
     }
 
     static Parameters of(Filter filter) {
-        return Parameters.with("open", EnumSet.range(TaskState.PLANNED, TaskState.UNDER_WAY))
+        return Parameters.with("open", TaskState.OPEN)
                 .and("depot", filter.depot())
                 .and("from", filter.from())
                 .and("until", filter.until())

@@ -6,7 +6,6 @@ import dev.lapwing.platform.Ids;
 import dev.lapwing.use.storage.Rental;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
-import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
@@ -46,7 +45,10 @@ public class LoggingRentals {
     /** Two entries for one unit wait for each other, so that neither misses the other's time. */
     private static Unit lock(String number) {
         Unit unit = Unit.require(number);
-        Unit.getEntityManager().lock(unit, LockModeType.PESSIMISTIC_WRITE);
+        Unit.getEntityManager()
+                .createNativeQuery("select id from unit where id = :id for update", UUID.class)
+                .setParameter("id", unit.id)
+                .getSingleResult();
         return unit;
     }
 

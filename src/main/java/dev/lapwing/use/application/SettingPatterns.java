@@ -2,7 +2,9 @@ package dev.lapwing.use.application;
 
 import dev.lapwing.fleet.UnitSaved;
 import dev.lapwing.platform.FieldErrors;
+import dev.lapwing.use.domain.UsePattern;
 import dev.lapwing.use.storage.SetPattern;
+import jakarta.annotation.Priority;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import jakarta.transaction.Transactional;
@@ -12,11 +14,13 @@ import java.util.Map;
 @ApplicationScoped
 class SettingPatterns {
     private static final int LONGEST_REASON = 500;
-    private static final Map<String, String> PATTERNS = Map.of("full-time", "FULL_TIME", "seasonal", "SEASONAL");
+    private static final Map<String, UsePattern> PATTERNS =
+            Map.of(UsePattern.FULL_TIME.word(), UsePattern.FULL_TIME, UsePattern.SEASONAL.word(), UsePattern.SEASONAL);
+    private static final int BEFORE_THE_WORK_IS_PLANNED = 100;
 
     /** Sets the pattern when one was sent, and else leaves what was set before. */
     @Transactional(Transactional.TxType.MANDATORY)
-    void unitSaved(@Observes UnitSaved saved) {
+    void unitSaved(@Observes @Priority(BEFORE_THE_WORK_IS_PLANNED) UnitSaved saved) {
         if (saved.pattern() == null && saved.patternReason() == null) {
             return;
         }

@@ -37,8 +37,9 @@ public final class GapNote {
     private static boolean backInTime(YardGaps gaps, Instant out, LocalDate late, ZoneId zone) {
         boolean lateWhileHere = !out.atZone(zone).toLocalDate().isBefore(late);
         YardGap next = gaps.after(out.minusNanos(1));
-        return lateWhileHere
-                || next != null && !next.from().atZone(zone).toLocalDate().isAfter(late);
+        boolean backBefore =
+                next != null && !next.from().atZone(zone).toLocalDate().isAfter(late);
+        return lateWhileHere || backBefore;
     }
 
     private static String text(Instant moment, Instant now, ZoneId zone) {

@@ -1,12 +1,17 @@
 package dev.lapwing.use.storage;
 
+import dev.lapwing.use.domain.PatternOverride;
+import dev.lapwing.use.domain.UsePattern;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
@@ -15,11 +20,14 @@ import java.util.UUID;
 @Entity
 @Table(name = "use_pattern")
 public class SetPattern extends PanacheEntityBase {
+    private static final LocalDate FOR_GOOD = LocalDate.of(9999, 12, 31);
+
     @Id
     @Column(name = "unit_id")
     public UUID unitId;
 
-    public String pattern;
+    @Enumerated(EnumType.STRING)
+    public UsePattern pattern;
 
     public String reason;
 
@@ -32,6 +40,13 @@ public class SetPattern extends PanacheEntityBase {
     /** Last day it counts, or null when it has no end. */
     @Column(name = "set_until")
     public LocalDate setUntil;
+
+    /** Returns the pattern as the rules read it, in local days of the unit's depot. */
+    public PatternOverride override(ZoneId zone) {
+        LocalDate until = setUntil == null ? FOR_GOOD : setUntil;
+        LocalDate from = setAt.atZone(zone).toLocalDate();
+        return new PatternOverride(pattern, reason, setBy, from.isAfter(until) ? until : from, until);
+    }
 
     public static List<SetPattern> of(Collection<UUID> unitIds) {
         return unitIds.isEmpty() ? List.of() : list("unitId in ?1", unitIds);

@@ -1,26 +1,48 @@
 package dev.lapwing.use.web;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import dev.lapwing.fleet.Unit;
 import dev.lapwing.fleet.UnitFacet;
+import dev.lapwing.use.domain.PatternOverride;
+import dev.lapwing.use.domain.UseInForce;
+import dev.lapwing.use.domain.UsePattern;
+import dev.lapwing.use.storage.Judgement;
 import dev.lapwing.use.storage.SetPattern;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** Adds to a unit how it is used. */
 @ApplicationScoped
 class UseFacet implements UnitFacet {
+    private static final UseInForce NOT_JUDGED = new UseInForce(UsePattern.UNKNOWN, null, "no rental log read yet");
+
     /**
      * The pattern that counts for a unit.
      *
-     * @param setBy who set it, or null when it comes from the rental log
-     * @param until last day it counts, or null
+     * @param pattern full-time or seasonal; a unit of unknown use is cared for as full-time
+     * @param reason where the pattern comes from
+     * @param since first day on which care by this pattern applied, or null when it always did
+     * @param set what the coordinator set, or null; it may have ended
      */
     @JsonInclude(JsonInclude.Include.NON_NULL)
-    record Use(String pattern, String reason, String setBy, LocalDate until) {}
+    record Use(String pattern, String reason, LocalDate since, SetUse set) {}
+
+    /** A pattern as it was set, with its last day, or null when it has none. */
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    record SetUse(String pattern, String reason, String by, LocalDate until) {}
+
+    @Inject
+    Clock clock;
 
     @Override
     public String name() {
@@ -29,14 +51,27 @@ class UseFacet implements UnitFacet {
 
     @Override
     public Map<UUID, Object> valuesOf(Collection<UUID> unitIds) {
-        Map<UUID, Object> values = new HashMap<>();
-        for (UUID id : unitIds) {
-            values.put(id, new Use("full-time", "not known yet, treated as full-time", null, null));
+        if (unitIds.isEmpty()) {
+            return Map.of();
         }
-        for (SetPattern set : SetPattern.of(unitIds)) {
-            String word = set.pattern.equals("SEASONAL") ? "seasonal" : "full-time";
-            values.put(set.unitId, new Use(word, set.reason, set.setBy, set.setUntil));
+        Instant now = clock.instant();
+        Map<UUID, UseInForce> judged =
+                Judgement.of(unitIds).stream().collect(Collectors.toMap(Judgement::unitId, Judgement::use));
+        Map<UUID, SetPattern> set =
+                SetPattern.of(unitIds).stream().collect(Collectors.toMap(one -> one.unitId, Function.identity()));
+        Map<UUID, Object> values = new HashMap<>();
+        for (Unit unit : Unit.<Unit>list("from Unit u join fetch u.depot where u.id in ?1", unitIds)) {
+            UseInForce derived = judged.getOrDefault(unit.id, NOT_JUDGED);
+            values.put(unit.id, use(unit, derived, set.get(unit.id), now));
         }
         return values;
+    }
+
+    private static Use use(Unit unit, UseInForce derived, SetPattern set, Instant now) {
+        List<PatternOverride> overrides = set == null ? List.of() : List.of(set.override(unit.depot.zoneId()));
+        UseInForce use = PatternOverride.inForce(derived, overrides, unit.depot.dateAt(now));
+        String doubt = use.pattern() == UsePattern.UNKNOWN ? "; cared for as full-time" : "";
+        SetUse setUse = set == null ? null : new SetUse(set.pattern.word(), set.reason, set.setBy, set.setUntil);
+        return new Use(use.pattern().caredForAs().word(), use.why() + doubt, use.since(), setUse);
     }
 }

@@ -13,8 +13,8 @@ import java.time.ZoneId;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
-/** What happens to open work when the facts of a unit change. */
-class TransitionsTest {
+/** What happens to open work when use, depot, service or roof of a unit change. */
+class ChangeOfFactsTest {
     @Nested
     class Use {
         @Test
@@ -41,6 +41,17 @@ class TransitionsTest {
             assertThat(plan.changesAnything()).isFalse();
             assertThat(unit.onlyOpen().window().due()).isEqualTo(date("2026-05-31"));
             assertThat(plan.next().why()).isEqualTo("already due on 31 May 2026, not done yet");
+        }
+
+        @Test
+        void changeBeforeTheDueDaySeenOnlyAfterItMovesTheWorkAllTheSame() {
+            var unit = fullTimeUnit().inspected("2026-03-01");
+            unit.sweep("2026-03-01");
+
+            unit.use(UsePattern.SEASONAL, date("2026-05-20")).sweep("2026-06-10");
+
+            assertThat(unit.onlyOpen().origin()).isEqualTo(TaskOrigin.SEASON_OPENING);
+            assertThat(unit.onlyOpen().window().due()).isEqualTo(date("2026-05-20"));
         }
 
         @Test
@@ -181,151 +192,6 @@ class TransitionsTest {
     }
 
     @Nested
-    class Inspections {
-        @Test
-        void doneEarlyCountsFromTheDayItWasDone() {
-            var unit = fullTimeUnit().inspected("2026-08-12");
-            unit.sweep("2026-08-12");
-
-            unit.signOff(TaskKind.INSPECTION, "2026-09-25").sweep("2026-09-25");
-
-            assertThat(unit.onlyOpen().window().due()).isEqualTo(date("2026-12-25"));
-        }
-
-        @Test
-        void doneLateCountsFromTheDayItWasDone() {
-            var unit = fullTimeUnit().inspected("2026-08-12");
-            unit.sweep("2026-08-12");
-
-            unit.signOff(TaskKind.INSPECTION, "2026-12-31").sweep("2026-12-31");
-
-            assertThat(unit.onlyOpen().window().due()).isEqualTo(date("2027-04-01"));
-        }
-
-        @Test
-        void strikeInspectionServesRoutineWorkDueWithinThirtyDays() {
-            var unit = fullTimeUnit().inspected("2026-08-12");
-            unit.sweep("2026-08-12");
-
-            unit.inspected(TaskOrigin.STRIKE, "2026-10-12").sweep("2026-10-12");
-
-            assertThat(unit.onlyOpen().window().due()).isEqualTo(date("2027-01-11"));
-            assertThat(unit.calledOff)
-                    .containsExactly("served by the strike inspection of 12 Oct 2026 (due 11 Nov 2026)");
-        }
-
-        @Test
-        void strikeInspectionThirtyOneDaysBeforeLeavesRoutineWorkWhereItIs() {
-            var unit = fullTimeUnit().inspected("2026-08-12");
-            unit.sweep("2026-08-12");
-
-            Plan plan = unit.inspected(TaskOrigin.STRIKE, "2026-10-11").sweep("2026-10-11");
-
-            assertThat(plan.changesAnything()).isFalse();
-            assertThat(unit.onlyOpen().window().due()).isEqualTo(date("2026-11-11"));
-        }
-
-        @Test
-        void strikeDuringClosingWorkLeavesThatWorkToThePersonAndServesItWhenInspected() {
-            var unit = seasonalUnit().inspected(TaskOrigin.SEASON_OPENING, "2026-03-30");
-            unit.sweep("2026-03-30");
-            unit.touched();
-            unit.events.add(strike("S1", "2026-11-03"));
-            unit.sweep("2026-11-03");
-            assertThat(unit.open)
-                    .extracting(OpenTask::kind)
-                    .containsExactly(TaskKind.INSPECTION, TaskKind.STRIKE_INSPECTION);
-
-            unit.signOff(TaskKind.STRIKE_INSPECTION, "2026-11-04");
-            Plan plan = unit.sweep("2026-11-04");
-
-            assertThat(plan.changes())
-                    .containsExactly(new Change.Ask(
-                            unit.onlyOpen().id(),
-                            "No longer needed: served by the strike inspection of 4 Nov 2026 (due 14 Nov 2026)."));
-        }
-
-        @Test
-        void missedOpeningStaysOpenUntilAnInspectionIsDone() {
-            var unit = seasonalUnit().inspected(TaskOrigin.SEASON_CLOSING, "2025-11-10");
-            unit.sweep("2025-11-10");
-
-            unit.sweep("2026-12-01");
-            assertThat(unit.onlyOpen().window().due()).isEqualTo(date("2026-04-01"));
-
-            unit.signOff(TaskKind.INSPECTION, "2026-12-02").sweep("2026-12-02");
-            assertThat(unit.onlyOpen().window().due()).isEqualTo(date("2027-04-01"));
-        }
-
-        @Test
-        void openingWorkDoneFiveWeeksEarlyIsTheOpeningWork() {
-            var unit = seasonalUnit().inspected(TaskOrigin.SEASON_OPENING, "2026-02-20");
-
-            assertThat(unit.plan("2026-02-20").next().origin()).isEqualTo(TaskOrigin.SEASON_CLOSING);
-        }
-
-        @Test
-        void strikeInspectionFiveWeeksBeforeTheOpeningIsNot() {
-            var unit = seasonalUnit()
-                    .inspected(TaskOrigin.SEASON_CLOSING, "2025-11-10")
-                    .inspected(TaskOrigin.STRIKE, "2026-02-20");
-
-            assertThat(unit.plan("2026-02-20").next().origin()).isEqualTo(TaskOrigin.SEASON_OPENING);
-        }
-    }
-
-    @Nested
-    class SeasonDates {
-        @Test
-        void openingIsDueTheDayBeforeAnEarlyFirstRental() {
-            var unit = seasonalUnit()
-                    .inspected(TaskOrigin.SEASON_CLOSING, "2025-11-10")
-                    .rented("2026-03-27", "2026-03-30");
-
-            assertThat(unit.plan("2026-01-10").next().window().due()).isEqualTo(date("2026-03-26"));
-        }
-
-        @Test
-        void closingIsDueAfterTheLastReturnOnceTheSeasonIsNearlyOver() {
-            var unit = seasonalUnit()
-                    .inspected(TaskOrigin.SEASON_OPENING, "2026-03-30")
-                    .rented("2026-09-28", "2026-10-06");
-
-            assertThat(unit.plan("2026-10-05").next().window().due()).isEqualTo(date("2026-11-14"));
-            assertThat(unit.plan("2026-10-06").next().window().due()).isEqualTo(date("2026-10-20"));
-        }
-
-        @Test
-        void returnIsNotTheLastWhileTheUnitIsBookedAgain() {
-            var unit = seasonalUnit()
-                    .inspected(TaskOrigin.SEASON_OPENING, "2026-03-30")
-                    .rented("2026-09-28", "2026-10-06")
-                    .rented("2026-10-20", "2026-10-24");
-
-            assertThat(unit.plan("2026-10-06").next().window().due()).isEqualTo(date("2026-11-14"));
-        }
-
-        @Test
-        void unitOutPastTheClosingDayIsDueByTheClosingDay() {
-            var unit = seasonalUnit()
-                    .inspected(TaskOrigin.SEASON_OPENING, "2026-03-30")
-                    .rented("2026-10-25", "2026-11-20");
-
-            assertThat(unit.plan("2026-11-21").next().window().due()).isEqualTo(date("2026-11-14"));
-        }
-
-        @Test
-        void closingDoneAfterTheLastReturnIsNotAskedForAgainWhenTheUnitGoesOutOnceMore() {
-            var unit = seasonalUnit()
-                    .inspected(TaskOrigin.SEASON_OPENING, "2026-03-30")
-                    .inspected(TaskOrigin.SEASON_CLOSING, "2026-10-08")
-                    .rented("2026-10-20", "2026-10-24");
-
-            assertThat(unit.plan("2026-10-25").next().origin()).isEqualTo(TaskOrigin.SEASON_OPENING);
-        }
-    }
-
-    @Nested
     class NewRoof {
         @Test
         void intervalCountsFromTheNewRoofAndWorkOnTheOldOneIsCalledOff() {
@@ -357,72 +223,6 @@ class TransitionsTest {
             unit.sweep("2026-09-11");
 
             assertThat(unit.onlyOpen().window().due()).isEqualTo(date("2026-12-10"));
-        }
-    }
-
-    @Nested
-    class TouchedByAPerson {
-        @Test
-        void touchedWorkIsNeitherMovedNorDoubledButAskedAbout() {
-            var unit = fullTimeUnit().inspected("2026-08-12");
-            unit.sweep("2026-08-12");
-            unit.touched();
-
-            Plan plan = unit.use(UsePattern.SEASONAL, date("2026-09-20")).sweep("2026-09-20");
-
-            assertThat(plan.changesAnything()).isFalse();
-            assertThat(unit.onlyOpen().window().due()).isEqualTo(date("2026-11-11"));
-            assertThat(plan.changes()).singleElement().isInstanceOf(Change.Ask.class);
-        }
-
-        @Test
-        void twoTasksForTheSameWorkBecomeOneAndTheTouchedOneStays() {
-            var unit = fullTimeUnit().inspected("2026-08-12");
-            unit.sweep("2026-08-12");
-            unit.touched();
-            OpenTask touched = unit.onlyOpen();
-            unit.open.add(
-                    0,
-                    new OpenTask(
-                            "A", touched.kind(), touched.origin(), touched.window(), touched.plannedOn(), false, null));
-
-            unit.sweep("2026-08-13");
-
-            assertThat(unit.onlyOpen()).isEqualTo(touched);
-            assertThat(unit.calledOff).containsExactly("task T1 stands for the same work");
-        }
-    }
-
-    @Nested
-    class Events {
-        @Test
-        void eventIsAnsweredOnce() {
-            var unit = fullTimeUnit().inspected("2026-08-12");
-            unit.events.add(strike("S1", "2026-08-20"));
-            unit.sweep("2026-08-20");
-
-            assertThat(unit.sweep("2026-08-20").changesAnything()).isFalse();
-            assertThat(unit.sweep("2026-09-20").changesAnything()).isFalse();
-        }
-
-        @Test
-        void routineInspectionDoesNotAnswerAStrike() {
-            var unit = fullTimeUnit().inspected("2026-08-21");
-            unit.events.add(strike("S1", "2026-08-20"));
-
-            assertThat(unit.plan("2026-08-22").changes())
-                    .anyMatch(change ->
-                            change instanceof Change.Create create && create.kind() == TaskKind.STRIKE_INSPECTION);
-        }
-
-        @Test
-        void inspectionOfALaterDayAnswersAStorm() {
-            var unit = fullTimeUnit().inspected("2026-08-21");
-            unit.events.add(
-                    new CareEvent("E1", TaskOrigin.STORM, Instant.parse("2026-08-20T10:00:00Z"), date("2026-08-20")));
-
-            assertThat(unit.plan("2026-08-22").changes())
-                    .noneMatch(change -> change instanceof Change.Create create && create.event() != null);
         }
     }
 

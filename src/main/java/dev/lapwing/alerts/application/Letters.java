@@ -1,0 +1,131 @@
+package dev.lapwing.alerts.application;
+
+import dev.lapwing.care.domain.TaskKind;
+import dev.lapwing.care.storage.CareTask;
+import dev.lapwing.care.storage.Hold;
+import dev.lapwing.people.Staff;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+
+/** Writes what is said about one task, in the language of its reader. */
+@ApplicationScoped
+class Letters {
+    @ConfigProperty(name = "lapwing.public-url", defaultValue = "http://localhost:8080")
+    String publicUrl;
+
+    /** Asks the tech to inspect a struck roof. */
+    Letter strike(Staff reader, CareTask task, Hold hold) {
+        var sheet = new Sheet(reader, task, reader);
+        return sheet.letter(
+                sheet.words.strikeSubject(sheet.unit()),
+                sheet.words.strikeLead(sheet.unit(), task.depot.name),
+                hold.words,
+                true);
+    }
+
+    /** Tells a coordinator of a hold and who inspects; a null tech means that nobody does yet. */
+    Letter held(Staff reader, CareTask task, Hold hold, Staff tech) {
+        var sheet = new Sheet(reader, task, tech);
+        MailWords words = sheet.words;
+        if (tech == null) {
+            String lead = words.nobodyLead(sheet.unit(), task.depot.name);
+            return sheet.letter(words.nobodySubject(sheet.unit()), lead, hold.words, true);
+        }
+        String lead = words.heldLead(sheet.unit(), task.depot.name, tech.fullName);
+        return sheet.letter(words.heldSubject(sheet.unit()), lead, hold.words, true);
+    }
+
+    /** Tells the tech of work that a person gave them; the hold is null when no strike is behind it. */
+    Letter assigned(Staff reader, CareTask task, Hold hold, String by) {
+        var sheet = new Sheet(reader, task, reader);
+        return sheet.letter(
+                sheet.words.assignedSubject(sheet.unit(), sheet.work(), sheet.until()),
+                sheet.words.assignedLead(sheet.unit(), sheet.work(), by),
+                hold == null ? null : hold.words,
+                true);
+    }
+
+    /** Tells the tech who had the work that another has it now. */
+    Letter handedOver(Staff reader, CareTask task, Staff tech, String by) {
+        var sheet = new Sheet(reader, task, tech);
+        return sheet.letter(
+                sheet.words.handedOverSubject(sheet.unit(), sheet.work(), tech.fullName),
+                sheet.words.handedOverLead(sheet.unit(), sheet.work(), tech.fullName, by),
+                null,
+                false);
+    }
+
+    /** What all letters about a task share. */
+    private final class Sheet {
+        private final Staff reader;
+        private final CareTask task;
+        private final Staff tech;
+        private final String language;
+        private final MailWords words;
+
+        Sheet(Staff reader, CareTask task, Staff tech) {
+            this.reader = reader;
+            this.task = task;
+            this.tech = tech;
+            language = Languages.of(reader);
+            words = Languages.words(language);
+        }
+
+        String unit() {
+            return task.unit.number;
+        }
+
+        String work() {
+            return words.work(task.kind);
+        }
+
+        String until() {
+            return urgent() ? words.untilNow() : words.untilDate(Languages.date(task.due, language));
+        }
+
+        private boolean urgent() {
+            return task.kind == TaskKind.STRIKE_INSPECTION;
+        }
+
+        Letter letter(String subject, String lead, String quote, boolean asksForWork) {
+            return new Letter(
+                    language,
+                    subject,
+                    words.greeting(reader.fullName),
+                    lead,
+                    facts(),
+                    quote == null ? null : new Letter.Quote(words.quoteLabel(), quote),
+                    new Letter.Link(words.openTask(), publicUrl + "/tasks/" + task.id),
+                    words.cautionsTitle(),
+                    asksForWork ? cautions() : List.of(),
+                    words.footer());
+        }
+
+        private List<Letter.Fact> facts() {
+            String due = urgent() ? words.untilNow() : Languages.date(task.due, language);
+            return List.of(
+                    new Letter.Fact(words.factUnit(), unit()),
+                    new Letter.Fact(words.factDepot(), task.depot.name),
+                    new Letter.Fact(words.factWork(), work()),
+                    new Letter.Fact(words.factDue(), due),
+                    new Letter.Fact(words.factTech(), tech == null ? words.factNobody() : tech.fullName));
+        }
+
+        private List<String> cautions() {
+            List<String> cautions = new ArrayList<>();
+            cautions.add(words.cautionFalls());
+            cautions.add(
+                    switch (task.unit.roof.footing) {
+                        case WALKABLE -> words.cautionWalkable();
+                        case NO_WALK -> words.cautionNoWalk();
+                        case UNKNOWN -> words.cautionUnknown();
+                    });
+            cautions.add(words.cautionWeather());
+            cautions.add(words.cautionLines());
+            cautions.add(words.cautionRules());
+            return cautions;
+        }
+    }
+}

@@ -1,0 +1,102 @@
+package dev.lapwing.alerts.application;
+
+import dev.lapwing.care.domain.TaskKind;
+import io.quarkus.qute.i18n.Message;
+import io.quarkus.qute.i18n.MessageBundle;
+
+/** The words of mails. They stand in {@code messages/mail_en.properties} and its siblings for Spanish and French. */
+@MessageBundle(value = "mail", locale = "en")
+interface MailWords {
+    @Message
+    String greeting(String name);
+
+    @Message
+    String strikeSubject(String unit);
+
+    @Message
+    String strikeLead(String unit, String depot);
+
+    @Message
+    String heldSubject(String unit);
+
+    @Message
+    String heldLead(String unit, String depot, String tech);
+
+    @Message
+    String nobodySubject(String unit);
+
+    @Message
+    String nobodyLead(String unit, String depot);
+
+    @Message
+    String assignedSubject(String unit, String work, String until);
+
+    @Message
+    String assignedLead(String unit, String work, String by);
+
+    @Message
+    String handedOverSubject(String unit, String work, String tech);
+
+    @Message
+    String handedOverLead(String unit, String work, String tech, String by);
+
+    @Message
+    String untilNow();
+
+    @Message
+    String untilDate(String date);
+
+    @Message
+    String factUnit();
+
+    @Message
+    String factDepot();
+
+    @Message
+    String factWork();
+
+    @Message
+    String factDue();
+
+    @Message
+    String factTech();
+
+    @Message
+    String factNobody();
+
+    @Message
+    String quoteLabel();
+
+    @Message
+    String openTask();
+
+    @Message
+    String cautionsTitle();
+
+    @Message
+    String cautionFalls();
+
+    @Message
+    String cautionWalkable();
+
+    @Message
+    String cautionNoWalk();
+
+    @Message
+    String cautionUnknown();
+
+    @Message
+    String cautionWeather();
+
+    @Message
+    String cautionLines();
+
+    @Message
+    String cautionRules();
+
+    @Message
+    String footer();
+
+    @Message
+    String work(TaskKind kind);
+}

@@ -1,0 +1,24 @@
+package dev.lapwing.alerts.domain;
+
+import dev.lapwing.platform.Worded;
+
+/** What a mail is for. */
+public enum MailKind implements Worded {
+    /** A roof was struck; to the tech who inspects it and the coordinators of the depot. */
+    STRIKE("strike"),
+    /** Work was given to the tech. */
+    ASSIGNMENT("assignment"),
+    /** Work the tech had was given to someone else. */
+    HANDED_OVER("handed over");
+
+    private final String word;
+
+    MailKind(String word) {
+        this.word = word;
+    }
+
+    @Override
+    public String word() {
+        return word;
+    }
+}

@@ -1,0 +1,2 @@
+/** Rules of mail: states, pauses, safe header text. Plain Java. */
+package dev.lapwing.alerts.domain;

@@ -1,0 +1,113 @@
+package dev.lapwing.alerts.storage;
+
+import dev.lapwing.alerts.domain.Failure;
+import dev.lapwing.alerts.domain.MailKind;
+import dev.lapwing.alerts.domain.MailState;
+import dev.lapwing.alerts.domain.PlainText;
+import dev.lapwing.alerts.domain.RetryRule;
+import dev.lapwing.platform.Refused;
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.util.UUID;
+
+/** One mail to one person, written in the transaction of what it tells of and sent after it. */
+@Entity
+@Table(name = "outbox_mail")
+public class OutboxMail extends PanacheEntityBase {
+    private static final int LONGEST_ERROR = 2000;
+
+    @Id
+    public UUID id;
+
+    /** The same in every attempt, so that a mail program shows a mail that came twice once. */
+    @Column(name = "message_id")
+    public String messageId;
+
+    /** Message-ID of the first mail to this person about the same task, or null. */
+    @Column(name = "in_reply_to")
+    public String inReplyTo;
+
+    @Enumerated(EnumType.STRING)
+    public MailKind kind;
+
+    public int priority;
+
+    @Column(name = "recipient_name")
+    public String recipientName;
+
+    public String recipient;
+    public String subject;
+
+    @Column(name = "text_body")
+    public String textBody;
+
+    @Column(name = "html_body")
+    public String htmlBody;
+
+    /** The task it tells of, or null. */
+    @Column(name = "task_id")
+    public UUID taskId;
+
+    @Enumerated(EnumType.STRING)
+    public MailState state;
+
+    public int attempts;
+
+    /** How often it was not taken although the server was there. */
+    public int refusals;
+
+    @Column(name = "next_attempt_at")
+    public Instant nextAttemptAt;
+
+    @Column(name = "last_error")
+    public String lastError;
+
+    @Column(name = "created_at")
+    public Instant createdAt;
+
+    @Column(name = "sent_at")
+    public Instant sentAt;
+
+    /** Returns the mail or refuses with "not found". */
+    public static OutboxMail require(UUID id) {
+        OutboxMail mail = findById(id);
+        if (mail == null) {
+            throw Refused.notFound("mail " + id);
+        }
+        return mail;
+    }
+
+    /** Notes that the mail has gone. */
+    public void sent(Instant now) {
+        attempts++;
+        state = MailState.SENT;
+        sentAt = now;
+        lastError = null;
+    }
+
+    /** Notes that the mail has not gone, and when to try again, if ever. */
+    public void failed(Failure failure, String why, RetryRule rule, double chance, Instant now) {
+        attempts++;
+        refusals += failure == Failure.UNREACHABLE ? 0 : 1;
+        lastError = PlainText.oneLine(why, LONGEST_ERROR);
+        state = rule.givesUp(failure, refusals) ? MailState.GIVEN_UP : MailState.FAILED;
+        nextAttemptAt = now.plus(rule.pause(failure, attempts, chance));
+    }
+
+    /** Puts a mail that was given up back in line. */
+    public void sendAgain(Instant now) {
+        if (state != MailState.GIVEN_UP) {
+            throw Refused.conflict("The mail is " + state.word() + "; only a mail that was given up is sent again");
+        }
+        state = MailState.WAITING;
+        attempts = 0;
+        refusals = 0;
+        nextAttemptAt = now;
+    }
+}

@@ -1,0 +1,2 @@
+/** The outbox as it is stored. */
+package dev.lapwing.alerts.storage;

@@ -1,0 +1,2 @@
+/** The outbox over HTTP. */
+package dev.lapwing.alerts.web;

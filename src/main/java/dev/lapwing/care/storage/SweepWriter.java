@@ -1,0 +1,151 @@
+package dev.lapwing.care.storage;
+
+import dev.lapwing.care.domain.Change;
+import dev.lapwing.care.domain.TaskState;
+import dev.lapwing.platform.Ids;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.UUID;
+
+/** Stores what a sweep decided, in a few batches. */
+public final class SweepWriter {
+    /** Who is written down as the maker of swept work. */
+    public static final String SWEEP = "sweep";
+
+    private static final String OPEN_STATES = "('PLANNED', 'ASSIGNED', 'ACCEPTED', 'UNDER_WAY')";
+
+    private final Connection database;
+    private final Ids ids;
+    private final Instant now;
+    private final String depot;
+    private final ZoneId zone;
+
+    /** A change of one unit's work. */
+    public record UnitChange<C extends Change>(SweptUnit unit, C change) {}
+
+    public SweepWriter(Connection database, Ids ids, Instant now, String depot, ZoneId zone) {
+        this.database = database;
+        this.ids = ids;
+        this.now = now;
+        this.depot = depot;
+        this.zone = zone;
+    }
+
+    /** Calls tasks off and returns how many; one that a person has touched or ended meanwhile is left alone. */
+    public int callOff(List<UnitChange<Change.CallOff>> changes) throws SQLException {
+        if (changes.isEmpty()) {
+            return 0;
+        }
+        String sql = "update care_task set state = 'CALLED_OFF', open_key = null, version = version + 1"
+                + " where id = ? and touched = false and state in " + OPEN_STATES;
+        try (PreparedStatement update = database.prepareStatement(sql)) {
+            for (var change : changes) {
+                update.setObject(1, UUID.fromString(change.change().task()));
+                update.addBatch();
+            }
+            int[] counts = update.executeBatch();
+            try (PreparedStatement step = step()) {
+                for (int i = 0; i < counts.length; i++) {
+                    if (counts[i] == 1) {
+                        var change = changes.get(i).change();
+                        UUID task = UUID.fromString(change.task());
+                        add(step, task, TaskState.CALLED_OFF, "Called off: " + change.reason());
+                    }
+                }
+                step.executeBatch();
+            }
+            return sum(counts);
+        }
+    }
+
+    /** Makes tasks and returns how many; one that another sweep has made meanwhile is not made again. */
+    public int create(List<UnitChange<Change.Create>> changes) throws SQLException {
+        if (changes.isEmpty()) {
+            return 0;
+        }
+        String sql = """
+                insert into care_task (id, unit_id, depot_code, kind, origin, rule_id, rule_version, why, opens, due,
+                                       late, due_at, state, touched, open_key, created_at, created_by, version)
+                values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'PLANNED', false, ?, ?, ?, 0) on conflict do nothing
+                """;
+        try (PreparedStatement insert = database.prepareStatement(sql);
+                PreparedStatement step = step()) {
+            UUID[] made = new UUID[changes.size()];
+            for (int i = 0; i < made.length; i++) {
+                made[i] = ids.next();
+                fill(insert, made[i], changes.get(i));
+                insert.addBatch();
+            }
+            int[] counts = insert.executeBatch();
+            for (int i = 0; i < counts.length; i++) {
+                if (counts[i] == 1) {
+                    add(
+                            step,
+                            made[i],
+                            TaskState.PLANNED,
+                            "Planned by rule " + changes.get(i).change().rule());
+                }
+            }
+            step.executeBatch();
+            return sum(counts);
+        }
+    }
+
+    private void fill(PreparedStatement insert, UUID id, UnitChange<Change.Create> unitChange) throws SQLException {
+        Change.Create change = unitChange.change();
+        LocalDate due = change.window().due();
+        Instant dueAt = change.dueAt() == null ? due.atStartOfDay(zone).toInstant() : change.dueAt();
+        insert.setObject(1, id);
+        insert.setObject(2, unitChange.unit().id());
+        insert.setString(3, depot);
+        insert.setString(4, change.kind().name());
+        insert.setString(5, change.origin().name());
+        insert.setString(6, change.rule().id());
+        insert.setInt(7, change.rule().version());
+        insert.setString(8, change.why());
+        insert.setObject(9, change.window().opens());
+        insert.setObject(10, due);
+        insert.setObject(11, change.window().late());
+        insert.setObject(12, utc(dueAt));
+        insert.setString(13, unitChange.unit().id() + " " + change.kind());
+        insert.setObject(14, utc(now));
+        insert.setString(15, SWEEP);
+    }
+
+    private PreparedStatement step() throws SQLException {
+        return database.prepareStatement("""
+                insert into care_task_step (id, task_id, position, at, who, state, words)
+                select ?, ?, coalesce(max(position) + 1, 0), ?, ?, ?, ? from care_task_step where task_id = ?
+                """);
+    }
+
+    private void add(PreparedStatement step, UUID task, TaskState state, String words) throws SQLException {
+        step.setObject(1, ids.next());
+        step.setObject(2, task);
+        step.setObject(3, utc(now));
+        step.setString(4, SWEEP);
+        step.setString(5, state.name());
+        step.setString(6, words);
+        step.setObject(7, task);
+        step.addBatch();
+    }
+
+    private static OffsetDateTime utc(Instant instant) {
+        return instant.atOffset(ZoneOffset.UTC);
+    }
+
+    private static int sum(int[] counts) {
+        int sum = 0;
+        for (int count : counts) {
+            sum += count;
+        }
+        return sum;
+    }
+}
