@@ -42,7 +42,9 @@ class SetUpTest {
     @AfterEach
     void forgetEverybody() {
         QuarkusTransaction.requiringNew().run(() -> {
+            StaffSession.deleteAll();
             Staff.<Staff>listAll().forEach(Staff::delete);
+            Staff.flush();
             Depot.deleteAll();
         });
     }
