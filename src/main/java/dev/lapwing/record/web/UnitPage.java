@@ -22,7 +22,6 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.time.Clock;
 import java.time.ZoneId;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestPath;
@@ -101,10 +100,7 @@ class UnitPage {
     }
 
     private List<Work> work(Unit unit) {
-        List<CareTask> open = CareTask.list(
-                "unit.id = ?1 and state in ?2 order by dueAt",
-                unit.id,
-                EnumSet.range(TaskState.PLANNED, TaskState.UNDER_WAY));
+        List<CareTask> open = CareTask.list("unit.id = ?1 and state in ?2 order by dueAt", unit.id, TaskState.OPEN);
         return open.stream()
                 .map(task -> new Work(
                         task.id,
