@@ -12,8 +12,11 @@ final class Spelling {
         this.stemmers = new SnowballStemmer[vocabulary.languages()];
     }
 
-    /** Writes the word meant by the typed form into {@code words[language][at]} for each language that knows it. */
-    void resolve(char[] typed, int length, Word[][] words, int at) {
+    /**
+     * Writes the word meant by the typed form into {@code words[language][at]} for each language that knows it; returns whether it is
+     * listed as typed.
+     */
+    boolean resolve(char[] typed, int length, Word[][] words, int at) {
         Word listed = vocabulary.listed(typed, length);
         if (listed != null) {
             for (int l = 0; l < words.length; l++) {
@@ -25,6 +28,7 @@ final class Spelling {
                 words[l][at] = guess[l];
             }
         }
+        return listed != null;
     }
 
     private static boolean lettersOnly(char[] typed, int length) {
