@@ -92,6 +92,7 @@ final class Tokens {
                         case '.' -> inEllipsis(chars, i) ? COMMA : STOP;
                         case '!', '?', ';', '\n', '\r', '\u2022', '\u00bf', '\u00a1', '|' -> STOP;
                         case ',', '\u2026', ':', '(', ')', '[', ']', '\u2013', '\u2014' -> COMMA;
+                        case '/' -> i > from && chars.charAt(i - 1) == ' ' ? STOP : NO_BREAK;
                         case '-' -> i > from && chars.charAt(i - 1) == ' ' ? COMMA : NO_BREAK;
                         default -> NO_BREAK;
                     };
