@@ -177,7 +177,10 @@ final class EventJudge {
 
     private Finding noise() {
         Signal thing = near.nearestOf(Sign.ROOF, Sign.OVERHEAD, Sign.TALL, Sign.LOW);
-        return thing == null || near.has(Sign.BELOW) ? Finding.NONE : finding(Sentence.OPEN_SOUND, OPEN, thing);
+        boolean above = near.has(Things.ABOVE) || near.has(Sign.LOW);
+        return thing == null || near.has(Sign.BELOW)
+                ? Finding.NONE
+                : finding(Sentence.OPEN_SOUND, above ? OPEN : WEAK, thing);
     }
 
     private Finding hint() {

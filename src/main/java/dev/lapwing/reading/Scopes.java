@@ -167,7 +167,8 @@ final class Scopes {
 
     private void back(int index) {
         Signal trigger = signals.get(index);
-        boolean alone = trigger.to == tokens.size || tokens.breakBefore[trigger.to] == Tokens.STOP;
+        boolean alone = tokens.breakBefore[trigger.from] != Tokens.NO_BREAK
+                && (trigger.to == tokens.size || tokens.breakBefore[trigger.to] == Tokens.STOP);
         for (int i = index - 1; i >= 0; i--) {
             Signal signal = signals.get(i);
             boolean across = layout.clause[signal.from] != layout.clause[trigger.from] && !alone;
