@@ -15,7 +15,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 
 /** What holds for every unit, whatever its history. */
-class DueEngineProperties {
+class EveryUnitTest {
     private static final DueEngine ENGINE = new DueEngine(CareFixture.RULES);
 
     @Property

@@ -17,7 +17,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 
 /** How often roofs are seen when every task is done on some day of its window. Common practice, no source. */
-class FrequencyProperties {
+class InspectionsPerYearTest {
     private static final DueEngine ENGINE = new DueEngine(CareFixture.RULES);
     private static final LocalDate START = date("2026-01-01");
     private static final LocalDate END = date("2030-12-31");
