@@ -43,7 +43,6 @@ class InspectionsPerYearTest {
 
         List<DoneWork> done = live(unit, random, false);
 
-        DaySpan first = season.openingIn(2027);
         for (int year = 2027; year <= 2029; year++) {
             DaySpan run = season.openingIn(year);
             DaySpan next = season.openingIn(year + 1);
@@ -51,8 +50,6 @@ class InspectionsPerYearTest {
                     .as("season of " + run)
                     .containsExactly(TaskOrigin.SEASON_OPENING, TaskOrigin.SEASON_CLOSING);
         }
-        assertThat(done.stream().filter(work -> work.on().isAfter(first.first())))
-                .hasSizeGreaterThanOrEqualTo(6);
     }
 
     @Provide
