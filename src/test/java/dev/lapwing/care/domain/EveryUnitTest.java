@@ -56,7 +56,7 @@ class EveryUnitTest {
      * same reason closing work which an early last return would have let an earlier inspection serve stays open when the
      * sweep comes only once it is due; that is the safe side, and the one difference there may be.
      */
-    @Property(tries = 500)
+    @Property(tries = 2000)
     void sweepsOnEveryDayAndOneSweepAtTheEndLeaveTheSameWork(
             @ForAll("units") Case daily, @ForAll @IntRange(min = 1, max = 200) int days) {
         daily.fixture().sweep(ENGINE, daily.today());
@@ -82,7 +82,7 @@ class EveryUnitTest {
                 && !task.window().due().isAfter(day);
     }
 
-    @Property(tries = 500)
+    @Property(tries = 2000)
     void unitNeverSweptBeforeCatchesUpInOneSweep(
             @ForAll("units") Case daily, @ForAll @IntRange(min = 1, max = 200) int days) {
         daily.fixture().open.clear();
