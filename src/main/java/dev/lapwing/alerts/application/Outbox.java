@@ -45,9 +45,9 @@ public class Outbox {
     @Inject
     Clock clock;
 
-    /** Adds a mail about a task. It goes once the transaction has ended well. */
+    /** Adds a mail about a task and returns it. It goes once the transaction has ended well. */
     @Transactional(Transactional.TxType.MANDATORY)
-    void add(Staff reader, MailKind kind, Urgency urgency, CareTask task, Letter letter) {
+    OutboxMail add(Staff reader, MailKind kind, Urgency urgency, CareTask task, Letter letter) {
         Instant now = clock.instant();
         var mail = new OutboxMail();
         mail.id = ids.next();
@@ -66,6 +66,7 @@ public class Outbox {
         mail.nextAttemptAt = now;
         mail.persist();
         written.fire(new MailWritten());
+        return mail;
     }
 
     /** Puts a mail that was given up back in line. */
