@@ -48,11 +48,19 @@ public class Outbox {
     /** Adds a mail about a task and returns it. It goes once the transaction has ended well. */
     @Transactional(Transactional.TxType.MANDATORY)
     OutboxMail add(Staff reader, MailKind kind, Urgency urgency, CareTask task, Letter letter) {
+        OutboxMail mail = add(reader, kind, urgency, letter);
+        mail.inReplyTo = OutboxList.firstAbout(task.id, reader.mail).orElse(null);
+        mail.taskId = task.id;
+        return mail;
+    }
+
+    /** Adds a mail about no task in particular. */
+    @Transactional(Transactional.TxType.MANDATORY)
+    OutboxMail add(Staff reader, MailKind kind, Urgency urgency, Letter letter) {
         Instant now = clock.instant();
         var mail = new OutboxMail();
         mail.id = ids.next();
         mail.messageId = "<" + mail.id + "@" + builder.domain() + ">";
-        mail.inReplyTo = OutboxList.firstAbout(task.id, reader.mail).orElse(null);
         mail.kind = kind;
         mail.priority = urgency.priority();
         mail.recipientName = PlainText.oneLine(reader.fullName, LONGEST_NAME);
@@ -60,7 +68,6 @@ public class Outbox {
         mail.subject = PlainText.oneLine(letter.subject(), LONGEST_SUBJECT);
         mail.textBody = Templates.letterText(letter).render();
         mail.htmlBody = Templates.letterHtml(letter).render();
-        mail.taskId = task.id;
         mail.state = MailState.WAITING;
         mail.createdAt = now;
         mail.nextAttemptAt = now;
