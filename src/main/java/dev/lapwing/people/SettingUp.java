@@ -6,7 +6,6 @@ import dev.lapwing.platform.Secrets;
 import dev.lapwing.web.FoundingDepots;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
-import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Duration;
@@ -65,25 +64,35 @@ class SettingUp {
     /** Makes both and uses up the link; refuses the whole when a field is wrong. */
     @Transactional
     void setUp(String token, Person person, FoundingDepots.NewDepot depot) {
-        SetupLink link = usable(token);
+        usable(token);
         var errors = new FieldErrors();
         examine(person, errors);
         depots.examine(depot, errors);
         errors.refuseIfAny();
         Instant now = clock.instant();
-        link.usedAt = now;
+        useUp(token, now);
         Staff first = coordinator(person, now);
         first.depots.add(depots.found(depot));
         first.persist();
     }
 
-    private SetupLink usable(String token) {
-        SetupLink link = SetupLink.findById(Secrets.hash(token), LockModeType.PESSIMISTIC_WRITE);
+    private void usable(String token) {
+        SetupLink link = SetupLink.findById(Secrets.hash(token));
         boolean usable = link != null && link.usedAt == null && clock.instant().isBefore(link.expiresAt) && needed();
         if (!usable) {
-            throw Refused.notFound("set-up link like this any more; start the service again for a new one");
+            throw overAndDone();
         }
-        return link;
+    }
+
+    /** Of two that come at once with one link, the second is refused. */
+    private static void useUp(String token, Instant now) {
+        if (SetupLink.update("usedAt = ?1 where tokenHash = ?2 and usedAt is null", now, Secrets.hash(token)) != 1) {
+            throw overAndDone();
+        }
+    }
+
+    private static Refused overAndDone() {
+        return Refused.notFound("set-up link like this any more; start the service again for a new one");
     }
 
     private static void examine(Person person, FieldErrors errors) {

@@ -2,12 +2,16 @@ package dev.lapwing.reading;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Puts a decision into words: the reason, and the evidence marked in the note as it was sent. */
 final class Answer {
     /** Pieces marked when no single finding carries the decision. */
     private static final int MOST_PIECES = 12;
+
+    private static final java.util.regex.Pattern BLANKS = java.util.regex.Pattern.compile("\\s+");
 
     private final String note;
     private final NoteCase noteCase;
@@ -26,7 +30,7 @@ final class Answer {
         Finding finding = judgement.decisive();
         boolean carried = finding.event() != null && finding.event().stands() && finding.weight() > 0;
         String reason;
-        List<Evidence> evidence = new ArrayList<>();
+        Set<Signal> marked = new LinkedHashSet<>();
         if (decision.verdict() == ContactVerdict.NONE) {
             reason = carried ? lexicon.sentence(Sentence.NOTHING) : reasonForNone(finding);
         } else if (carried) {
@@ -34,15 +38,15 @@ final class Answer {
         } else {
             boolean contact = decision.verdict() == ContactVerdict.CONTACT;
             List<Signal> telling = noteCase.tellingSignals(MOST_PIECES);
-            telling.forEach(signal -> add(signal, evidence));
+            marked.addAll(telling);
             reason = worded(
                     contact ? Sentence.TOGETHER_CONTACT : Sentence.TOGETHER_OPEN,
                     telling.isEmpty() ? null : telling.get(0),
                     null);
         }
-        judgement.standing().forEach(standing -> mark(standing, evidence));
-        judgement.takenBack().forEach(takenBack -> mark(takenBack, evidence));
-        return new Reading(decision.verdict(), lexicon.language(), decision.score(), reason, apart(evidence));
+        judgement.standing().forEach(standing -> mark(standing, marked));
+        judgement.takenBack().forEach(takenBack -> mark(takenBack, marked));
+        return new Reading(decision.verdict(), lexicon.language(), decision.score(), reason, evidence(marked));
     }
 
     /** A finding that says "contact" is worded as open when the note as a whole leaves it open. */
@@ -73,45 +77,45 @@ final class Answer {
     }
 
     private String quoted(Signal signal) {
-        return signal == null ? "" : "\u201c" + piece(signal).replaceAll("\\s+", " ") + "\u201d";
+        return signal == null ? "" : "\u201c" + BLANKS.matcher(piece(signal)).replaceAll(" ") + "\u201d";
     }
 
     private String piece(Signal signal) {
         return note.substring(tokens.noteStart(signal.from), tokens.noteEnd(signal.to - 1));
     }
 
-    private void mark(Finding finding, List<Evidence> all) {
-        for (Signal signal : finding.signals()) {
-            add(signal, all);
-        }
+    private static void mark(Finding finding, Set<Signal> all) {
+        all.addAll(finding.signals());
         if (finding.event().trigger() != null) {
-            add(finding.event().trigger(), all);
+            all.add(finding.event().trigger());
         }
     }
 
-    private void add(Signal signal, List<Evidence> all) {
-        for (long bits = signal.signs; bits != 0; bits &= bits - 1) {
-            EvidenceRole role = Sign.values()[Long.numberOfTrailingZeros(bits)].role();
+    /** Turns signals into marked pieces, in order; leaves out those that overlap an earlier or longer one. */
+    private List<Evidence> evidence(Set<Signal> marked) {
+        List<Signal> ordered = new ArrayList<>(marked);
+        ordered.sort(Comparator.<Signal>comparingInt(signal -> signal.from).thenComparingInt(signal -> -signal.to));
+        List<Evidence> apart = new ArrayList<>();
+        int next = 0;
+        for (Signal signal : ordered) {
+            EvidenceRole role = signal.from < next ? null : role(signal);
             if (role != null) {
                 int start = tokens.noteStart(signal.from);
                 int end = tokens.noteEnd(signal.to - 1);
-                all.add(new Evidence(start, end, note.substring(start, end), role));
-                return;
-            }
-        }
-    }
-
-    /** Puts pieces in order and leaves out those that overlap an earlier or longer one. */
-    private static List<Evidence> apart(List<Evidence> all) {
-        all.sort(Comparator.comparingInt(Evidence::start).thenComparing(Evidence::end, Comparator.reverseOrder()));
-        List<Evidence> apart = new ArrayList<>();
-        int end = 0;
-        for (Evidence evidence : all) {
-            if (evidence.start() >= end) {
-                apart.add(evidence);
-                end = evidence.end();
+                apart.add(new Evidence(start, end, note.substring(start, end), role));
+                next = signal.to;
             }
         }
         return apart;
+    }
+
+    private static EvidenceRole role(Signal signal) {
+        for (long bits = signal.signs; bits != 0; bits &= bits - 1) {
+            EvidenceRole role = Sign.ofLowestBit(bits).role();
+            if (role != null) {
+                return role;
+            }
+        }
+        return null;
     }
 }

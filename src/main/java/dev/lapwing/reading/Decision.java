@@ -10,17 +10,15 @@ record Decision(ContactVerdict verdict, double score) {
     /** Thresholds and guards, set by cross-validation on the development notes. */
     private static final double CONTACT = 0.5;
 
-    private static final double UNCLEAR = 0.22;
+    private static final double UNCLEAR = 0.2;
     private static final double PLAINLY_SAID = 0.84;
     private static final double HALF_LIKELY = 0.35;
-    private static final double VERY_LIKELY = 0.7;
     private static final double JUST_OPEN = 0.49;
     private static final double BELOW = 0.01;
 
     /**
      * Decides. What the rules find plainly said is never dropped, at the least it is asked about; what is only supposed
-     * is at the most asked about, and so is what no rule finds unless like notes nearly always told of contact; a note
-     * without any telling word is never more than nothing.
+     * is at the most asked about; a note without any telling word is never more than nothing.
      */
     static Decision of(NoteCase noteCase, Weights weights) {
         double likelihood = weights.likelihood(noteCase);
@@ -33,8 +31,7 @@ record Decision(ContactVerdict verdict, double score) {
         if (judgement.score() >= PLAINLY_SAID) {
             return Math.max(likelihood, likelihood > HALF_LIKELY ? CONTACT : UNCLEAR);
         }
-        boolean bare = judgement.standing().isEmpty() && likelihood < VERY_LIKELY;
-        return bare || judgement.onlySupposed() ? Math.min(likelihood, JUST_OPEN) : likelihood;
+        return judgement.onlySupposed() ? Math.min(likelihood, JUST_OPEN) : likelihood;
     }
 
     private static ContactVerdict verdict(double score) {

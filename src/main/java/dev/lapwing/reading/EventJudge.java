@@ -14,6 +14,9 @@ final class EventJudge {
     private static final double OPEN = 0.45;
     private static final double WEAK = 0.35;
     private static final int OBJECT_REACH = 5;
+    private static final Sign[] MARKED = {
+        Sign.OVERHEAD, Sign.TALL, Sign.ROOF, Sign.DROPPING, Sign.LOW, Sign.BELOW, Sign.OTHER
+    };
 
     private final Signal event;
     private final Near near;
@@ -27,12 +30,12 @@ final class EventJudge {
     Finding judge() {
         Finding best = Finding.NONE;
         for (long bits = event.signs & Things.EVENTS; bits != 0; bits &= bits - 1) {
-            Finding finding = judgeAs(Sign.values()[Long.numberOfTrailingZeros(bits)]);
+            Finding finding = judgeAs(Sign.ofLowestBit(bits));
             if (finding.weight() > best.weight() || best == Finding.NONE) {
                 best = finding;
             }
         }
-        return best;
+        return best.event() == null ? best : best.with(signalsNear());
     }
 
     private Finding judgeAs(Sign sign) {
@@ -174,7 +177,10 @@ final class EventJudge {
 
     private Finding noise() {
         Signal thing = near.nearestOf(Sign.ROOF, Sign.OVERHEAD, Sign.TALL, Sign.LOW);
-        return thing == null || near.has(Sign.BELOW) ? Finding.NONE : finding(Sentence.OPEN_SOUND, OPEN, thing);
+        boolean above = near.has(Things.ABOVE) || near.has(Sign.LOW);
+        return thing == null || near.has(Sign.BELOW)
+                ? Finding.NONE
+                : finding(Sentence.OPEN_SOUND, above ? OPEN : WEAK, thing);
     }
 
     private Finding hint() {
@@ -194,15 +200,18 @@ final class EventJudge {
     }
 
     private Finding finding(Sentence sentence, double weight, Signal thing) {
-        List<Signal> signals = new ArrayList<>();
+        return new Finding(sentence, weight, event, thing, List.of());
+    }
+
+    private List<Signal> signalsNear() {
+        List<Signal> signals = new ArrayList<>(MARKED.length + 1);
         signals.add(event);
-        for (Sign sign :
-                new Sign[] {Sign.OVERHEAD, Sign.TALL, Sign.ROOF, Sign.DROPPING, Sign.LOW, Sign.BELOW, Sign.OTHER}) {
+        for (Sign sign : MARKED) {
             Signal signal = near.nearest(sign);
             if (signal != null && signal != event) {
                 signals.add(signal);
             }
         }
-        return new Finding(sentence, weight, event, thing, signals);
+        return signals;
     }
 }

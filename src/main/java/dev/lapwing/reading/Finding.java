@@ -13,4 +13,8 @@ import java.util.List;
  */
 record Finding(Sentence sentence, double weight, Signal event, Signal thing, List<Signal> signals) {
     static final Finding NONE = new Finding(Sentence.NOTHING, 0, null, null, List.of());
+
+    Finding with(List<Signal> more) {
+        return new Finding(sentence, weight, event, thing, more);
+    }
 }

@@ -9,6 +9,8 @@ final class HeightJudge {
     /** A height this close to the unit's own is taken for a mention of the unit itself. */
     private static final double OWN = 0.02;
 
+    private static final int UNIT_REACH = 4;
+
     private final Layout layout;
     private final List<Signal> signals;
 
@@ -17,15 +19,32 @@ final class HeightJudge {
         this.layout = layout;
     }
 
-    void judge(Tokens tokens, double travelHeight, Judgement judgement) {
-        for (Height height : Height.allIn(tokens)) {
-            if (height.metres() < travelHeight - OWN) {
-                judgement.add(weigh(height));
+    /** Weighs each height that is below the unit's; without a known travel height, the unit's own as the note names it. */
+    void judge(Tokens tokens, Double travelHeight, Judgement judgement) {
+        List<Height> heights = Height.allIn(tokens);
+        double own = travelHeight == null ? ownHeight(heights) : travelHeight;
+        for (Height height : heights) {
+            if (height.metres() < own - OWN) {
+                judgement.add(weigh(height, travelHeight == null));
             }
         }
     }
 
-    private Finding weigh(Height height) {
+    /** Returns the greatest height named together with the unit, or 0 when there is none to compare with another. */
+    private double ownHeight(List<Height> heights) {
+        double own = 0;
+        for (Height height : heights) {
+            boolean ofUnit = heights.size() > 1
+                    && signals.stream()
+                            .anyMatch(signal -> signal.is(Sign.UNIT)
+                                    && layout.clause[signal.from] == layout.clause[height.from()]
+                                    && distance(signal, height) <= UNIT_REACH);
+            own = ofUnit ? Math.max(own, height.metres()) : own;
+        }
+        return own;
+    }
+
+    private Finding weigh(Height height, boolean compared) {
         Signal limit = new Signal(Sign.OVERHEAD.bit(), height.from(), height.to());
         Signal passage = near(height, Sign.PASSAGE.bit());
         Signal above = near(height, Things.ABOVE);
@@ -35,6 +54,9 @@ final class HeightJudge {
         }
         if (passage != null) {
             return new Finding(Sentence.TOO_LOW, DROVE_UNDER, passage, limit, List.of(limit, passage));
+        }
+        if (compared) {
+            return new Finding(Sentence.TOO_LOW, DROVE_UNDER, limit, limit, List.of(limit));
         }
         return above == null
                 ? Finding.NONE

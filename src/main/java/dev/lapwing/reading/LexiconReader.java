@@ -37,9 +37,7 @@ final class LexiconReader implements ContactReader {
         new Scopes(tokens, signals, layout).mark();
         Judgement judgement = new Judgement();
         judgement.weigh(signals, layout);
-        if (travelHeightMetres != null) {
-            new HeightJudge(signals, layout).judge(tokens, travelHeightMetres, judgement);
-        }
+        new HeightJudge(signals, layout).judge(tokens, travelHeightMetres, judgement);
         return new NoteCase(tokens, main, signals, layout, judgement);
     }
 

@@ -61,7 +61,7 @@ final class Scopes {
             if (trigger.is(Sign.IF)) {
                 forward(i, Standing.CONDITIONAL, ENDS_CONDITION, false);
             }
-            if (trigger.is(Sign.PAST)) {
+            if (trigger.is(Sign.PAST) && !isOldThing(i)) {
                 forward(i, Standing.PAST, ENDS_PAST, false);
             }
             if (trigger.is(Sign.PAST_AROUND)) {
@@ -71,6 +71,16 @@ final class Scopes {
                 around(i, Standing.SUPPOSED, true);
             }
         }
+    }
+
+    /** "The old bridge", "el puente viejo": the thing is old, not what happened. */
+    private boolean isOldThing(int index) {
+        Signal trigger = signals.get(index);
+        Signal before = index == 0 ? null : signals.get(index - 1);
+        Signal after = index + 1 < signals.size() ? signals.get(index + 1) : null;
+        return trigger.to - trigger.from == 1
+                && (after != null && after.from == trigger.to && after.isAny(Things.ABOVE)
+                        || before != null && before.to == trigger.from && before.isAny(Things.ABOVE));
     }
 
     /** "Hit nothing", "touched no branches": the verb just before the negation is denied with its object. */
@@ -157,7 +167,8 @@ final class Scopes {
 
     private void back(int index) {
         Signal trigger = signals.get(index);
-        boolean alone = trigger.to == tokens.size || tokens.breakBefore[trigger.to] == Tokens.STOP;
+        boolean alone = tokens.breakBefore[trigger.from] != Tokens.NO_BREAK
+                && (trigger.to == tokens.size || tokens.breakBefore[trigger.to] == Tokens.STOP);
         for (int i = index - 1; i >= 0; i--) {
             Signal signal = signals.get(i);
             boolean across = layout.clause[signal.from] != layout.clause[trigger.from] && !alone;

@@ -89,6 +89,8 @@ enum Sign {
         }
     }
 
+    private static final Sign[] BY_ORDINAL = values();
+
     private final EvidenceRole role;
 
     Sign(EvidenceRole role) {
@@ -108,6 +110,11 @@ enum Sign {
     /** Returns the sign of a section name, or null. */
     static Sign ofWord(String word) {
         return BY_WORD.get(word);
+    }
+
+    /** Returns the sign of the lowest bit set. */
+    static Sign ofLowestBit(long bits) {
+        return BY_ORDINAL[Long.numberOfTrailingZeros(bits)];
     }
 
     long bit() {

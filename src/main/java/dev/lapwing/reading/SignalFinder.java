@@ -75,11 +75,9 @@ final class SignalFinder {
         if (tokens.words[language][i] != null) {
             return language;
         }
-        for (int other = 0; other < tokens.words.length; other++) {
+        for (int other = 0; tokens.listed[i] && other < tokens.words.length; other++) {
             Word word = tokens.words[other][i];
-            if (word != null
-                    && word.form.length() >= LEAST_BORROWED
-                    && word.form.length() == tokens.end[i] - tokens.start[i]) {
+            if (word != null && word.form.length() >= LEAST_BORROWED) {
                 return other;
             }
         }

@@ -1,12 +1,18 @@
 package dev.lapwing.reading;
 
-/** Tells whether two words are one slip of the finger apart (Damerau's four kinds). */
+/**
+ * Tells whether two words are one slip of the finger apart (Damerau's four kinds). The shorter the word meant, the fewer
+ * slips are believed: in four letters only a doubled one, in five no other letter.
+ */
 final class Slip {
     private Slip() {}
 
+    private static final int SHORT = 4;
+    private static final int LONG = 6;
+
     static boolean isOne(String typed, String meant) {
         int difference = typed.length() - meant.length();
-        if (Math.abs(difference) > 1) {
+        if (Math.abs(difference) > 1 || meant.length() <= SHORT && difference != 1) {
             return false;
         }
         int i = 0;
@@ -15,9 +21,10 @@ final class Slip {
             i++;
         }
         return switch (difference) {
-            case 1 -> same(typed, i + 1, meant, i);
+            case 1 -> same(typed, i + 1, meant, i)
+                    && (meant.length() > SHORT || i > 0 && typed.charAt(i) == typed.charAt(i - 1));
             case -1 -> same(typed, i, meant, i + 1);
-            default -> same(typed, i + 1, meant, i + 1) || changedAbout(typed, meant, i);
+            default -> meant.length() >= LONG && same(typed, i + 1, meant, i + 1) || changedAbout(typed, meant, i);
         };
     }
 

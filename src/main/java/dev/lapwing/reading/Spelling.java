@@ -12,19 +12,23 @@ final class Spelling {
         this.stemmers = new SnowballStemmer[vocabulary.languages()];
     }
 
-    /** Writes the word meant by the typed form into {@code words[language][at]} for each language that knows it. */
-    void resolve(char[] typed, int length, Word[][] words, int at) {
+    /**
+     * Writes the word meant by the typed form into {@code words[language][at]} for each language that knows it; returns whether it is
+     * listed as typed.
+     */
+    boolean resolve(char[] typed, int length, Word[][] words, int at) {
         Word listed = vocabulary.listed(typed, length);
         if (listed != null) {
             for (int l = 0; l < words.length; l++) {
                 words[l][at] = listed.in(l) ? listed : null;
             }
-            return;
+        } else if (length >= 2 && length <= LanguageForms.LONGEST && lettersOnly(typed, length)) {
+            Word[] guess = guess(new String(typed, 0, length));
+            for (int l = 0; l < words.length; l++) {
+                words[l][at] = guess[l];
+            }
         }
-        if (length < 2 || length > LanguageForms.LONGEST || !lettersOnly(typed, length)) {
-            return;
-        }
-        guess(new String(typed, 0, length), words, at);
+        return listed != null;
     }
 
     private static boolean lettersOnly(char[] typed, int length) {
@@ -36,33 +40,32 @@ final class Spelling {
         return true;
     }
 
-    private void guess(String typed, Word[][] words, int at) {
-        String form = withoutStretching(typed);
-        Word listed = vocabulary.listed(form);
-        if (listed != null) {
-            for (int l = 0; l < words.length; l++) {
-                words[l][at] = listed.in(l) ? listed : null;
-            }
-            return;
+    private Word[] guess(String typed) {
+        Word[] guess = vocabulary.guessed(typed);
+        if (guess == null) {
+            guess = guessAnew(Stretching.removedFrom(typed));
+            vocabulary.keepGuess(typed, guess);
         }
-        for (int l = 0; l < words.length; l++) {
-            words[l][at] = form.length() >= 4 ? vocabulary.forms(l).byStem(stemmer(l), form) : null;
-        }
-        guessSlip(form, words, at);
+        return guess;
     }
 
-    private void guessSlip(String form, Word[][] words, int at) {
-        boolean vowelless = !LanguageForms.hasVowel(form);
-        for (int l = 0; l < words.length; l++) {
-            LanguageForms forms = vocabulary.forms(l);
-            Word word = vowelless ? forms.byConsonants(LanguageForms.consonants(form)) : null;
-            if (word == null && form.length() >= LanguageForms.SHORTEST_WITH_SLIP - 1) {
-                word = forms.bySlip(form);
-            }
-            if (words[l][at] == null) {
-                words[l][at] = word;
-            }
+    private Word[] guessAnew(String form) {
+        Word[] guess = new Word[vocabulary.languages()];
+        Word listed = vocabulary.listed(form);
+        for (int l = 0; l < guess.length; l++) {
+            guess[l] = listed == null ? guess(form, l) : listed.in(l) ? listed : null;
         }
+        return guess;
+    }
+
+    private Word guess(String form, int language) {
+        LanguageForms forms = vocabulary.forms(language);
+        boolean longEnough = form.length() >= LanguageForms.SHORTEST_WITH_SLIP - 1;
+        Word word = longEnough ? forms.byStem(stemmer(language), form) : null;
+        if (word == null && !LanguageForms.hasVowel(form)) {
+            word = forms.byConsonants(LanguageForms.consonants(form));
+        }
+        return word == null && longEnough ? forms.bySlip(form) : word;
     }
 
     private SnowballStemmer stemmer(int language) {
@@ -70,33 +73,5 @@ final class Spelling {
             stemmers[language] = vocabulary.forms(language).stemmer();
         }
         return stemmers[language];
-    }
-
-    /** Takes letters typed three times or more ("noooo") once, and leaves double ones. */
-    private static String withoutStretching(String form) {
-        StringBuilder kept = null;
-        for (int i = 0; i < form.length(); i++) {
-            char c = form.charAt(i);
-            boolean stretched = i + 2 < form.length() && form.charAt(i + 1) == c && form.charAt(i + 2) == c;
-            if (stretched && kept == null) {
-                kept = new StringBuilder(form.length()).append(form, 0, i);
-            }
-            if (kept != null && (kept.isEmpty() || kept.charAt(kept.length() - 1) != c || !inRun(form, i))) {
-                kept.append(c);
-            }
-        }
-        return kept == null ? form : kept.toString();
-    }
-
-    private static boolean inRun(String form, int i) {
-        int from = i;
-        int to = i;
-        while (from > 0 && form.charAt(from - 1) == form.charAt(i)) {
-            from--;
-        }
-        while (to + 1 < form.length() && form.charAt(to + 1) == form.charAt(i)) {
-            to++;
-        }
-        return to - from >= 2;
     }
 }

@@ -22,6 +22,8 @@ final class Tokens {
     int[] start;
     int[] end;
     byte[] breakBefore;
+    /** Whether a lexicon lists the token as it is typed. */
+    boolean[] listed;
     /** Meaning of token i in language l at {@code words[l][i]}; null when unknown there. */
     final Word[][] words;
 
@@ -31,6 +33,7 @@ final class Tokens {
         start = new int[capacity];
         end = new int[capacity];
         breakBefore = new byte[capacity];
+        listed = new boolean[capacity];
         words = new Word[languages][capacity];
     }
 
@@ -43,7 +46,8 @@ final class Tokens {
             stream.reset();
             while (stream.incrementToken()) {
                 tokens.add(offset.startOffset(), offset.endOffset());
-                spelling.resolve(term.buffer(), term.length(), tokens.words, tokens.size - 1);
+                int last = tokens.size - 1;
+                tokens.listed[last] = spelling.resolve(term.buffer(), term.length(), tokens.words, last);
             }
             stream.end();
         } catch (IOException e) {
@@ -72,6 +76,7 @@ final class Tokens {
         start = Arrays.copyOf(start, capacity);
         end = Arrays.copyOf(end, capacity);
         breakBefore = Arrays.copyOf(breakBefore, capacity);
+        listed = Arrays.copyOf(listed, capacity);
         for (int l = 0; l < words.length; l++) {
             words[l] = Arrays.copyOf(words[l], capacity);
         }
@@ -87,6 +92,7 @@ final class Tokens {
                         case '.' -> inEllipsis(chars, i) ? COMMA : STOP;
                         case '!', '?', ';', '\n', '\r', '\u2022', '\u00bf', '\u00a1', '|' -> STOP;
                         case ',', '\u2026', ':', '(', ')', '[', ']', '\u2013', '\u2014' -> COMMA;
+                        case '/' -> i > from && chars.charAt(i - 1) == ' ' ? STOP : NO_BREAK;
                         case '-' -> i > from && chars.charAt(i - 1) == ' ' ? COMMA : NO_BREAK;
                         default -> NO_BREAK;
                     };

@@ -5,6 +5,8 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.lucene.analysis.Analyzer;
 import org.apache.lucene.analysis.CharArrayMap;
 import org.apache.lucene.analysis.TokenStream;
@@ -14,6 +16,9 @@ import org.apache.lucene.analysis.tokenattributes.CharTermAttribute;
 final class Vocabulary {
     private static final long SCOPES = Sign.bits(Sign.PLAIN, Sign.CLAUSE, Sign.END, Sign.END_IF, Sign.END_PAST);
 
+    private static final int MOST_GUESSES = 20_000;
+
+    private final Map<String, Word[]> guesses = new ConcurrentHashMap<>();
     private final Analyzer analyzer;
     private final CharArrayMap<Word> forms = new CharArrayMap<>(8192, false);
     private final List<LanguageForms> byLanguage = new ArrayList<>();
@@ -64,7 +69,7 @@ final class Vocabulary {
         for (String form : analysed(text)) {
             Word word = forms.get(form);
             if (word == null) {
-                word = new Word(form, languages);
+                word = new Word(form, forms.size(), languages);
                 forms.put(form, word);
             }
             word.addLanguage(language);
@@ -88,6 +93,11 @@ final class Vocabulary {
         return terms;
     }
 
+    /** Returns how many word forms are listed in all. */
+    int size() {
+        return forms.size();
+    }
+
     int languages() {
         return byLanguage.size();
     }
@@ -98,6 +108,18 @@ final class Vocabulary {
 
     LanguageForms forms(int language) {
         return byLanguage.get(language);
+    }
+
+    /** Returns what was guessed before for a form that is not listed, or null. */
+    Word[] guessed(String form) {
+        return guesses.get(form);
+    }
+
+    /** Keeps a guess for the next note; the store is bounded, so that odd input cannot fill it. */
+    void keepGuess(String form, Word[] guess) {
+        if (guesses.size() < MOST_GUESSES) {
+            guesses.put(form, guess);
+        }
     }
 
     Word listed(char[] chars, int length) {

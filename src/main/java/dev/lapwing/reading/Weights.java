@@ -3,12 +3,10 @@ package dev.lapwing.reading;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * Weighing by example: a logistic model over the traits and words of a note, learned from labelled notes and kept as
@@ -20,15 +18,13 @@ final class Weights {
     private static final String WORD = "word ";
 
     private final double[] traits = new double[Traits.SIZE];
-    private final List<Map<Word, Double>> words;
+    private final double[][] words;
     private final Vocabulary vocabulary;
     private double start;
 
     private Weights(Vocabulary vocabulary) {
         this.vocabulary = vocabulary;
-        this.words = java.util.stream.IntStream.range(0, vocabulary.languages())
-                .<Map<Word, Double>>mapToObj(l -> new HashMap<>())
-                .toList();
+        this.words = new double[vocabulary.languages()][vocabulary.size()];
     }
 
     /** Reads a file of weights; throws a {@link LexiconException} with line and reason when it is not one. */
@@ -90,27 +86,36 @@ final class Weights {
             throw new LexiconException(file, line, "a word's weight is written: word xx form = number");
         }
         Word word = vocabulary.listed(parts[1]);
-        for (int l = 0; l < words.size() && word != null; l++) {
+        for (int l = 0; l < words.length && word != null; l++) {
             if (vocabulary.lexicon(l).language().equals(parts[0])) {
-                words.get(l).put(word, weight);
+                words[l][word.number] = weight;
             }
         }
     }
 
     /** Returns how likely a note with these traits and words tells of contact, 0 to 1. */
     double likelihood(NoteCase noteCase) {
+        BitSet seen = new BitSet(Traits.SIZE);
+        Traits.of(noteCase, seen::set);
         double sum = start;
-        boolean[] seen = new boolean[Traits.SIZE];
-        Traits.of(noteCase, trait -> seen[trait] = true);
-        for (int trait = 0; trait < seen.length; trait++) {
-            sum += seen[trait] ? traits[trait] : 0;
+        for (int trait = seen.nextSetBit(0); trait >= 0; trait = seen.nextSetBit(trait + 1)) {
+            sum += traits[trait];
         }
-        Map<Word, Double> known = words.get(noteCase.language());
+        return 1 / (1 + Math.exp(-sum - wordSum(noteCase)));
+    }
+
+    private double wordSum(NoteCase noteCase) {
+        double[] known = words[noteCase.language()];
         Word[] written = noteCase.tokens().words[noteCase.language()];
-        Set<Word> counted = new HashSet<>(Arrays.asList(written).subList(0, noteCase.tokens().size));
-        for (Word word : counted) {
-            sum += word == null ? 0 : known.getOrDefault(word, 0.0);
+        BitSet counted = new BitSet(known.length);
+        double sum = 0;
+        for (int i = 0; i < noteCase.tokens().size; i++) {
+            Word word = written[i];
+            if (word != null && known[word.number] != 0 && !counted.get(word.number)) {
+                counted.set(word.number);
+                sum += known[word.number];
+            }
         }
-        return 1 / (1 + Math.exp(-sum));
+        return sum;
     }
 }

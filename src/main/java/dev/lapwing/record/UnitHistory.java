@@ -25,14 +25,25 @@ public class UnitHistory {
      *
      * @param kind report, strike, hold, release, question, or the state of a task after a step
      * @param pieces the note of a report with its evidence, else empty
-     * @param task the task it belongs to, or null
+     * @param task the task it tells of, or null
+     * @param steps how the task came here, else empty
      */
     public record Event(
-            Instant at, String kind, String title, String words, String who, List<MarkedNote.Piece> pieces, UUID task) {
+            Instant at,
+            String kind,
+            String title,
+            String words,
+            String who,
+            List<MarkedNote.Piece> pieces,
+            UUID task,
+            List<Step> steps) {
         static Event of(Instant at, String kind, String title, String words, String who) {
-            return new Event(at, kind, title, words, who, List.of(), null);
+            return new Event(at, kind, title, words, who, List.of(), null, List.of());
         }
     }
+
+    /** One step of a task. */
+    public record Step(Instant at, String who, String words) {}
 
     @Inject
     PersonNames names;
@@ -60,7 +71,8 @@ public class UnitHistory {
                     report.reason,
                     names.of(report.filedBy),
                     MarkedNote.of(report.note, report.evidence),
-                    null));
+                    null,
+                    List.of()));
             AskedQuestion.of(report.id)
                     .filter(question -> question.answeredAt != null)
                     .ifPresent(question -> events.add(Event.of(
@@ -97,12 +109,26 @@ public class UnitHistory {
         List<CareTask> tasks = CareTask.find("unit.id = ?1 order by createdAt desc", unit.id)
                 .range(0, most - 1)
                 .list();
-        for (CareTask task : tasks) {
-            for (TaskStep step : TaskStep.of(task.id)) {
-                String title = task.kind.label() + ": " + step.state.word();
-                events.add(new Event(
-                        step.at, step.state.word(), title, step.words, names.of(step.who), List.of(), task.id));
-            }
+        tasks.forEach(task -> addTask(task, events));
+    }
+
+    /** Tells of a task at its last step. */
+    private void addTask(CareTask task, List<Event> events) {
+        List<TaskStep> steps = TaskStep.of(task.id);
+        if (steps.isEmpty()) {
+            return;
         }
+        TaskStep last = steps.get(steps.size() - 1);
+        events.add(new Event(
+                last.at,
+                last.state.word(),
+                task.kind.label() + ": " + last.state.word(),
+                last.words,
+                names.of(last.who),
+                List.of(),
+                task.id,
+                steps.stream()
+                        .map(step -> new Step(step.at, names.of(step.who), step.words))
+                        .toList()));
     }
 }

@@ -29,7 +29,7 @@ public final class OutboxLine {
      * @return the mail, or empty when another sender has it or it has gone meanwhile
      */
     public static Optional<OutboxMail> claim(UUID id, Instant now) {
-        return OutboxMail.getEntityManager()
+        List<?> found = OutboxMail.getEntityManager()
                 .createNativeQuery("""
                         select * from outbox_mail
                         where id = :id and state in ('WAITING', 'FAILED') and next_attempt_at <= :now
@@ -37,9 +37,8 @@ public final class OutboxLine {
                         """, OutboxMail.class)
                 .setParameter("id", id)
                 .setParameter("now", now)
-                .getResultStream()
-                .map(OutboxMail.class::cast)
-                .findFirst();
+                .getResultList();
+        return found.stream().map(OutboxMail.class::cast).findFirst();
     }
 
     /** Returns how many mails should have gone before an instant and have not. */

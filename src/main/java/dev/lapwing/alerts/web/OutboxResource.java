@@ -29,7 +29,7 @@ class OutboxResource {
     @GET
     @RolesAllowed(Roles.COORDINATOR)
     @Transactional
-    Page<OutboxItem> list(@RestQuery String state, @RestQuery Integer limit, @RestQuery String after) {
+    public Page<OutboxItem> list(@RestQuery String state, @RestQuery Integer limit, @RestQuery String after) {
         var errors = new FieldErrors();
         MailState wanted = errors.word(MailState.class, state, "state").orElse(null);
         errors.refuseIfAny();
@@ -42,7 +42,7 @@ class OutboxResource {
     @POST
     @Path("/{id}/resend")
     @RolesAllowed(Roles.COORDINATOR)
-    OutboxItem resend(@RestPath String id) {
+    public OutboxItem resend(@RestPath String id) {
         return OutboxItem.of(outbox.sendAgain(Identifier.of("mail", id)));
     }
 

@@ -39,9 +39,11 @@ public final class DueEngine {
         NextDue next = null;
         if (inService) {
             next = schedule(facts, today, changes);
-            dropWorkOnOldRoof(facts, today, changes);
         } else {
             Leaving.plan(facts, today, changes);
+        }
+        if (!facts.service().goneBy(today)) {
+            dropWorkOnOldRoof(facts, today, changes);
         }
         events.plan(facts, changes);
         changes.sort(Comparator.comparing(change -> change instanceof Change.Create));

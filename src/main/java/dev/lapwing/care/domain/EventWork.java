@@ -22,7 +22,7 @@ final class EventWork {
         }
         facts.events().stream()
                 .sorted(Comparator.comparing(CareEvent::at).thenComparing(CareEvent::id))
-                .filter(event -> !goneBefore(facts.service(), event) && !answered(facts, event))
+                .filter(event -> !facts.service().goneBy(event.day()) && !answered(facts, event))
                 .forEach(event -> create(facts, event, changes));
     }
 
@@ -39,10 +39,6 @@ final class EventWork {
                 return;
             }
         }
-    }
-
-    private static boolean goneBefore(Service service, CareEvent event) {
-        return service.sold() && service.endedBy(event.day());
     }
 
     /**

@@ -11,7 +11,7 @@ final class Leaving {
     private Leaving() {}
 
     static void plan(UnitFacts facts, LocalDate today, List<Change> changes) {
-        boolean sold = facts.service().sold() && facts.service().endedBy(today);
+        boolean sold = facts.service().goneBy(today);
         String reason = reason(facts.service(), sold, today);
         for (OpenTask task : facts.open()) {
             boolean needless = task.origin().scheduled() || sold;

@@ -96,14 +96,14 @@ public final class RuleCheck {
         int combine = rules.combineDays();
         require(opening.opensBefore() <= combine, opening, "opensBefore must not exceed combineWithin");
         require(closing.opensBefore() <= combine, closing, "opensBefore must not exceed combineWithin");
-        int apart = Season.SHORTEST_DAYS - closing.within() - opening.earlyRentalDays();
+        int apart = Season.SHORTEST_DAYS - closing.within() - closing.lateAfter() - opening.earlyRentalDays();
         require(
                 apart > combine,
                 closing,
-                "within, earlyRentalsFrom and combineWithin together must stay under " + Season.SHORTEST_DAYS
+                "within, lateAfter, earlyRentalsFrom and combineWithin together must stay under " + Season.SHORTEST_DAYS
                         + " days, or one inspection serves closing and next opening");
         require(
-                SeasonWork.SHORTEST_OPEN_DAYS + closing.within() > combine,
+                SeasonWork.SHORTEST_OPEN_DAYS + closing.within() - opening.lateAfter() > combine,
                 closing,
                 "combineWithin is so long that one inspection serves opening and closing");
     }

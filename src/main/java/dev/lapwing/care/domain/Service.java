@@ -33,6 +33,10 @@ public record Service(LocalDate from, LocalDate awaySince, LocalDate until, bool
         return until != null && !day.isBefore(until);
     }
 
+    boolean goneBy(LocalDate day) {
+        return sold && endedBy(day);
+    }
+
     boolean newOrAwayLonger(int days) {
         return awaySince == null || ChronoUnit.DAYS.between(awaySince, from) > days;
     }

@@ -2,6 +2,7 @@ package dev.lapwing.care.web;
 
 import dev.lapwing.care.Tech;
 import java.util.List;
+import java.util.UUID;
 
 /**
  * The due list as its page shows it.
@@ -24,8 +25,12 @@ record DueListView(
     /** How many tasks have one standing, and where to see only them. */
     record Count(String word, long number, String address) {}
 
-    /** A unit that must not be rented. */
-    record HeldRow(String unit, String depot, String cause, String words, String since) {}
+    /**
+     * A unit that must not be rented.
+     *
+     * @param question the open question that holds it, or null
+     */
+    record HeldRow(String unit, String depot, String cause, String words, String since, UUID question) {}
 
     /**
      * The work of one standing.

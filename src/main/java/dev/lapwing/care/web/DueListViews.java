@@ -77,7 +77,8 @@ class DueListViews {
                         hold.unit.depot.name,
                         hold.cause.word(),
                         hold.words,
-                        Dates.time(hold.openedAt, hold.unit.depot.zoneId())))
+                        Dates.time(hold.openedAt, hold.unit.depot.zoneId()),
+                        hold.cause == HoldCause.QUESTION ? hold.causeId : null))
                 .toList();
     }
 

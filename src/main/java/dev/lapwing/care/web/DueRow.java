@@ -51,9 +51,15 @@ record DueRow(
                 task.assignee,
                 nameOf(task.assignee, techs),
                 hold == null ? null : hold.words,
-                task.why,
+                reason(task),
                 task.strikeId != null,
                 techs);
+    }
+
+    /** Leaves out the kind of work that a reason may begin with: the page names it beside. */
+    private static String reason(CareTask task) {
+        String repeated = task.kind.label() + ": ";
+        return task.why.startsWith(repeated) ? task.why.substring(repeated.length()) : task.why;
     }
 
     private static String nameOf(String username, List<Tech> techs) {

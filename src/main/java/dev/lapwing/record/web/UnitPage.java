@@ -1,5 +1,6 @@
 package dev.lapwing.record.web;
 
+import dev.lapwing.care.domain.HoldCause;
 import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.domain.TaskState;
 import dev.lapwing.care.storage.CareTask;
@@ -21,7 +22,6 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.time.Clock;
 import java.time.ZoneId;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestPath;
@@ -32,8 +32,8 @@ import org.jboss.resteasy.reactive.RestPath;
 class UnitPage {
     private static final int MOST_OF_EACH = 50;
 
-    /** An open hold. */
-    record HeldBy(String cause, String words, String since) {}
+    /** An open hold, and the open question that caused it or null. */
+    record HeldBy(String cause, String words, String since, UUID question) {}
 
     /** Open work. */
     record Work(UUID id, String kind, String standing, String due, String state, String who, String why) {}
@@ -46,7 +46,8 @@ class UnitPage {
             String words,
             String who,
             List<MarkedNote.Piece> pieces,
-            UUID task) {}
+            UUID task,
+            List<String> steps) {}
 
     /** The page. */
     record View(
@@ -85,7 +86,11 @@ class UnitPage {
                 unit.kind.word(),
                 unit.depot.name,
                 Hold.openOf(List.of(unit.id)).stream()
-                        .map(hold -> new HeldBy(hold.cause.word(), hold.words, Dates.time(hold.openedAt, zone)))
+                        .map(hold -> new HeldBy(
+                                hold.cause.word(),
+                                hold.words,
+                                Dates.time(hold.openedAt, zone),
+                                hold.cause == HoldCause.QUESTION ? hold.causeId : null))
                         .toList(),
                 work(unit),
                 UnitFacts.of(unit),
@@ -95,10 +100,7 @@ class UnitPage {
     }
 
     private List<Work> work(Unit unit) {
-        List<CareTask> open = CareTask.list(
-                "unit.id = ?1 and state in ?2 order by dueAt",
-                unit.id,
-                EnumSet.range(TaskState.PLANNED, TaskState.UNDER_WAY));
+        List<CareTask> open = CareTask.list("unit.id = ?1 and state in ?2 order by dueAt", unit.id, TaskState.OPEN);
         return open.stream()
                 .map(task -> new Work(
                         task.id,
@@ -119,6 +121,9 @@ class UnitPage {
                 event.words(),
                 event.who(),
                 event.pieces(),
-                event.task());
+                event.task(),
+                event.steps().stream()
+                        .map(step -> Dates.time(step.at(), zone) + ", " + step.who() + ": " + step.words())
+                        .toList());
     }
 }

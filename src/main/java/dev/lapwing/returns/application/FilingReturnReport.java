@@ -44,6 +44,12 @@ public class FilingReturnReport {
     @Inject
     Clock clock;
 
+    /** Refuses a notice that could not be filed, with every wrong field named; files nothing. */
+    @Transactional
+    public void examine(ReturnNotice notice) {
+        NoticeCheck.check(notice, clock.instant());
+    }
+
     /** Files a report; refuses it whole when a field is wrong. */
     @Transactional
     public ReturnReport file(ReturnNotice notice, String by) {

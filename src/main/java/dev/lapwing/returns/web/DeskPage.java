@@ -8,6 +8,7 @@ import dev.lapwing.reading.ContactReader;
 import dev.lapwing.returns.MarkedNote;
 import dev.lapwing.returns.RoofPlace;
 import dev.lapwing.returns.application.FilingReturnReport;
+import dev.lapwing.returns.application.ReturnNotice;
 import dev.lapwing.web.FieldMessages;
 import dev.lapwing.web.Pages;
 import dev.lapwing.web.Repeats;
@@ -102,11 +103,23 @@ class DeskPage {
         return repeats.once(shell.username(), form.key, form.fingerprint(), () -> {
                     var errors = new FieldErrors();
                     var notice = form.notice(now, errors);
-                    errors.refuseIfAny();
+                    if (!errors.list().isEmpty()) {
+                        throw everythingWrong(notice, errors);
+                    }
                     var report = filing.file(notice, shell.username());
                     return new Repeats.Kept(303, report.id.toString());
                 })
                 .body();
+    }
+
+    /** Names what could not be read of the form together with what could not be filed. */
+    private Refused everythingWrong(ReturnNotice notice, FieldErrors errors) {
+        try {
+            filing.examine(notice);
+        } catch (Refused alsoWrong) {
+            alsoWrong.errors().forEach(error -> errors.check(false, error.field(), error.message()));
+        }
+        return Refused.invalid(errors.list());
     }
 
     /** Shows the form; each showing has a key of its own, unless the one it came with was not used up. */

@@ -9,10 +9,13 @@ import jakarta.mail.MessagingException;
 import jakarta.mail.internet.InternetAddress;
 import jakarta.mail.internet.MimeMessage;
 import jakarta.mail.internet.MimeMultipart;
+import jakarta.mail.internet.MimeUtility;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 
@@ -62,7 +65,8 @@ final class MailRules {
                             assertThat(arrived.count("Auto-Submitted")).isEqualTo(1)),
             entry(
                     "auto-replied only for replies",
-                    (arrived, mail) -> assertThat(arrived.text().toLowerCase()).doesNotContain("auto-replied")),
+                    (arrived, mail) ->
+                            assertThat(arrived.text().toLowerCase(Locale.ROOT)).doesNotContain("auto-replied")),
             entry(
                     "Do not answer automatic mail",
                     (arrived, mail) -> assertThat(arrived.parsed().getAllRecipients())
@@ -88,7 +92,7 @@ final class MailRules {
                 .findFirst()
                 .orElseThrow();
         var read = DateTimeFormatter.RFC_1123_DATE_TIME.parse(line.substring("Date: ".length()));
-        assertThat(java.time.Instant.from(read)).isEqualTo(mail.createdAt);
+        assertThat(Instant.from(read)).isEqualTo(mail.createdAt);
     }
 
     private static void thread(RawMail arrived, OutboxMail mail) throws MessagingException {
@@ -141,7 +145,7 @@ final class MailRules {
         for (String line : arrived.headerLines()) {
             var words = ENCODED_WORD.matcher(line);
             while (words.find()) {
-                String alone = jakarta.mail.internet.MimeUtility.decodeWord(words.group());
+                String alone = MimeUtility.decodeWord(words.group());
                 assertThat(alone).doesNotContain("\uFFFD");
             }
         }

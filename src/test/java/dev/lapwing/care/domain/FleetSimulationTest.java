@@ -52,7 +52,7 @@ class FleetSimulationTest {
         String name = simulated.unit.number + ", seed " + seed;
         if (simulated.life == Life.STEADY_FULL_TIME) {
             LocalDate from = SimulatedYears.START.plusDays(30);
-            assertThat(FrequencyProperties.fewestIn365Days(simulated.record, from, END))
+            assertThat(InspectionsPerYearTest.fewestIn365Days(simulated.record, from, END))
                     .as(name)
                     .isGreaterThanOrEqualTo(3);
         } else if (simulated.life == Life.STEADY_SEASONAL) {
@@ -65,7 +65,7 @@ class FleetSimulationTest {
             DaySpan run = simulated.unit.season.openingIn(year);
             DaySpan next = simulated.unit.season.openingIn(year + 1);
             List<TaskOrigin> done = simulated.record.stream()
-                    .filter(work -> FrequencyProperties.belongsTo(work, run, next))
+                    .filter(work -> InspectionsPerYearTest.belongsTo(work, run, next))
                     .map(DoneWork::origin)
                     .toList();
             assertThat(done)

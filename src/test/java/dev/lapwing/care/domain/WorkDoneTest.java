@@ -58,6 +58,13 @@ class WorkDoneTest {
         }
 
         @Test
+        void extraInspectionAddedByHandLongBeforeTheDueDayLeavesItToo() {
+            var unit = fullTimeUnit().inspected("2026-08-12").inspected(TaskOrigin.BY_HAND, "2026-10-11");
+
+            assertThat(unit.plan("2026-10-11").next().window().due()).isEqualTo(date("2026-11-11"));
+        }
+
+        @Test
         void strikeDuringClosingWorkLeavesThatWorkToThePersonAndServesItWhenInspected() {
             var unit = seasonalUnit().inspected(TaskOrigin.SEASON_OPENING, "2026-03-30");
             unit.sweep("2026-03-30");

@@ -36,7 +36,7 @@ class SeasonTest {
     void seasonTooShortOrTooLongForTwoInspectionsIsRefused(String opens, String closes) {
         assertThatThrownBy(() -> Season.of(opens, closes))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("at least 60 days inside and outside");
+                .hasMessageContaining("at least 70 days inside and outside");
     }
 
     @Test
