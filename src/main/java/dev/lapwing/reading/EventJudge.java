@@ -64,10 +64,11 @@ final class EventJudge {
     private boolean elsewhere() {
         Signal other = near.nearest(Sign.ELSEWHERE);
         boolean cameDown = event.is(Sign.FALL) && near.has(Sign.ROOF);
-        return belonging() || other != null
-                && !cameDown
-                && !near.borrowed()
-                && (other.from < event.from || near.object() == null || other.from <= near.object().from);
+        return belonging()
+                || other != null
+                        && !cameDown
+                        && !near.borrowed()
+                        && (other.from < event.from || near.object() == null || other.from <= near.object().from);
     }
 
     /** "My hat caught on a branch", "it caught my sleeve": a belonging right beside the event, and nothing of the roof. */
