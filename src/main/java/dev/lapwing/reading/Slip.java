@@ -21,8 +21,9 @@ final class Slip {
             i++;
         }
         return switch (difference) {
-            case 1 -> same(typed, i + 1, meant, i)
-                    && (meant.length() > SHORT || i > 0 && typed.charAt(i) == typed.charAt(i - 1));
+            case 1 ->
+                same(typed, i + 1, meant, i)
+                        && (meant.length() > SHORT || i > 0 && typed.charAt(i) == typed.charAt(i - 1));
             case -1 -> same(typed, i, meant, i + 1);
             default -> meant.length() >= LONG && same(typed, i + 1, meant, i + 1) || changedAbout(typed, meant, i);
         };
