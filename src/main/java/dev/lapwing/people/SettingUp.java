@@ -67,13 +67,26 @@ class SettingUp {
         usable(token);
         var errors = new FieldErrors();
         examine(person, errors);
-        depots.examine(depot, errors);
+        String depotCode = found(depot, errors);
         errors.refuseIfAny();
         Instant now = clock.instant();
         useUp(token, now);
         Staff first = coordinator(person, now);
-        first.depots.add(depots.found(depot));
+        first.depots.add(depotCode);
         first.persist();
+    }
+
+    /** Adds the depot, or notes what is wrong with it; it goes again with the transaction when anything else is wrong. */
+    private String found(FoundingDepots.NewDepot depot, FieldErrors errors) {
+        try {
+            return depots.found(depot);
+        } catch (Refused refused) {
+            if (refused.errors().isEmpty()) {
+                throw refused;
+            }
+            refused.errors().forEach(error -> errors.check(false, error.field(), error.message()));
+            return null;
+        }
     }
 
     private void usable(String token) {

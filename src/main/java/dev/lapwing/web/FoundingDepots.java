@@ -1,7 +1,5 @@
 package dev.lapwing.web;
 
-import dev.lapwing.platform.FieldErrors;
-
 /** Makes depots out of what a person typed. */
 public interface FoundingDepots {
     /**
@@ -13,9 +11,9 @@ public interface FoundingDepots {
      */
     record NewDepot(String code, String name, String zone, String opens, String closes) {}
 
-    /** Notes what is wrong with a depot, by the names of its fields. */
-    void examine(NewDepot depot, FieldErrors errors);
-
-    /** Adds a depot that was examined; returns its code. */
+    /**
+     * Adds a depot and returns its code; refuses it with every wrong field named: code, name, zone, season.opens,
+     * season.closes.
+     */
     String found(NewDepot depot);
 }

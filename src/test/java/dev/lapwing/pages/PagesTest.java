@@ -2,6 +2,7 @@ package dev.lapwing.pages;
 
 import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
@@ -30,6 +31,9 @@ class PagesTest {
 
     @Inject
     FleetFixture fleet;
+
+    @Inject
+    WorkFixture work;
 
     @TestHTTPResource("/")
     URI root;
@@ -87,6 +91,13 @@ class PagesTest {
             assertThat(row.innerText()).contains(STRUCK).contains("has the inspection");
             coordinator.findNothingWrong("due list");
             coordinator.picture("due-list" + sizeOf(window));
+            coordinator.go("/day");
+            assertThat(coordinator.page().locator("main").innerText()).contains(unit);
+            coordinator.findNothingWrong("day sheet");
+            coordinator.picture("day" + sizeOf(window));
+            coordinator.go("/outbox");
+            coordinator.findNothingWrong("mails");
+            coordinator.picture("outbox" + sizeOf(window));
         }
     }
 
@@ -181,6 +192,77 @@ class PagesTest {
             send(desk);
             assertThat(desk.page().locator("ol").last().innerText()).contains("hole or tear, middle centre");
             assertThat(desk.page().getByText("Do not rent it out.").isVisible()).isTrue();
+        }
+    }
+
+    @Test
+    void aRowIsGivenAwayByKeyboardAloneAndCanBeTakenBackForTenSeconds() {
+        work.due(unit);
+        try (var coordinator = visitor(Window.DESK_SCREEN)) {
+            coordinator.signIn("coordinator");
+            coordinator.go("/due-list?unit=" + unit);
+            var page = coordinator.page();
+            page.locator("tr[data-task]").focus();
+            page.keyboard().press("a");
+            page.keyboard().press("Tab");
+            page.keyboard().press("Enter");
+            page.getByText("will be given to").waitFor();
+            coordinator.findNothingWrong("due list while undo is offered");
+            coordinator.picture("due-list-undo");
+            page.keyboard().press("Enter");
+            coordinator.go("/due-list?unit=" + unit);
+            assertThat(page.locator("tr[data-task]").innerText()).contains("nobody yet");
+        }
+    }
+
+    @Test
+    void chosenRowsAreGivenTogetherAndAtTheLatestWhenThePageIsLeft() {
+        work.due(unit);
+        work.due(unit);
+        try (var coordinator = visitor(Window.DESK_SCREEN)) {
+            coordinator.signIn("coordinator");
+            coordinator.go("/due-list?unit=" + unit);
+            var page = coordinator.page();
+            page.locator("tr[data-task]").first().focus();
+            page.keyboard().press("x");
+            page.keyboard().press("ArrowDown");
+            page.keyboard().press("x");
+            page.getByText("2 rows chosen").waitFor();
+            page.getByLabel("Give the chosen rows to").selectOption("tech2");
+            page.getByRole(
+                            AriaRole.BUTTON,
+                            new Page.GetByRoleOptions().setName("Give").setExact(true))
+                    .first()
+                    .click();
+            page.getByText("2 rows will be given to Tom Birch").waitFor();
+            coordinator.go("/units/" + unit);
+            await().untilAsserted(() -> {
+                coordinator.go("/due-list?unit=" + unit);
+                assertThat(page.locator("tr[data-task]").allInnerTexts())
+                        .hasSize(2)
+                        .allMatch(row -> row.contains("Tom Birch"));
+            });
+        }
+    }
+
+    @Test
+    void everythingIsThereWithoutScripts() {
+        work.due(unit);
+        try (var coordinator = Visitor.withoutScripts(chromium, root.toString().replaceAll("/$", ""))) {
+            coordinator.signIn("coordinator");
+            coordinator.go("/due-list?unit=" + unit);
+            coordinator.page().locator("details.act summary").click();
+            coordinator.page().locator("details.act select").selectOption("tech2");
+            coordinator.page().locator("details.act .btn-main").click();
+            assertThat(coordinator.page().locator(".said").innerText()).contains("given to its tech");
+            assertThat(coordinator.page().locator("tr[data-task]").innerText()).contains("Tom Birch");
+            coordinator.go("/desk?unit=" + unit);
+            coordinator.page().getByLabel("Place").selectOption("rear left");
+            coordinator.page().getByLabel("What is there").selectOption("dent");
+            send(coordinator);
+            assertThat(coordinator.page().locator("main").innerText())
+                    .contains("Do not rent it out.")
+                    .contains("dent, rear left");
         }
     }
 

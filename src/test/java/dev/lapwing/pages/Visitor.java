@@ -37,11 +37,20 @@ final class Visitor implements AutoCloseable {
     private final List<String> troubles = new ArrayList<>();
 
     Visitor(Chromium chromium, String root, Window window, ColorScheme scheme) {
+        this(chromium, root, in(window).setColorScheme(scheme));
+    }
+
+    static Visitor withoutScripts(Chromium chromium, String root) {
+        return new Visitor(chromium, root, in(Window.DESK_SCREEN).setJavaScriptEnabled(false));
+    }
+
+    private static Browser.NewContextOptions in(Window window) {
+        return new Browser.NewContextOptions().setViewportSize(window.width, window.height);
+    }
+
+    private Visitor(Chromium chromium, String root, Browser.NewContextOptions options) {
         this.root = root;
-        context = chromium.browser()
-                .newContext(new Browser.NewContextOptions()
-                        .setViewportSize(window.width, window.height)
-                        .setColorScheme(scheme));
+        context = chromium.browser().newContext(options);
         page = context.newPage();
         page.onConsoleMessage(message -> {
             if (!message.type().equals("log")) {

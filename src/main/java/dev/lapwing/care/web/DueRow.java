@@ -16,6 +16,7 @@ import java.util.UUID;
  * @param since of strike work, when it was reported, else null
  * @param assignee full name of who has it, or null
  * @param hold what keeps the unit in the yard, or null
+ * @param pickup when the unit goes out next, or null while nothing is booked
  * @param techs who it can be given to
  */
 record DueRow(
@@ -33,9 +34,11 @@ record DueRow(
         String hold,
         String why,
         boolean strike,
+        String footing,
+        String pickup,
         List<Tech> techs) {
 
-    static DueRow of(CareTask task, Hold hold, List<Tech> techs, Instant now) {
+    static DueRow of(CareTask task, Hold hold, Instant nextOut, List<Tech> techs, Instant now) {
         boolean strike = task.kind == TaskKind.STRIKE_INSPECTION;
         Standing standing = task.standingAt(now);
         return new DueRow(
@@ -53,6 +56,8 @@ record DueRow(
                 hold == null ? null : hold.words,
                 reason(task),
                 task.strikeId != null,
+                task.unit.roof.footing.word(),
+                Dates.time(nextOut, task.depot.zoneId()),
                 techs);
     }
 

@@ -84,16 +84,8 @@ class TaskPage {
             CareTask task = act.get();
             return pages.go(there, "Done: " + task.kind.label() + " of " + task.unit.number + " " + done);
         } catch (Refused refused) {
-            return pages.goRefused(there, reason(refused));
+            return pages.goRefused(there, MoveWords.of(refused));
         }
-    }
-
-    /** Words a refusal for the line above the page; the only fields here are one choice and one reason. */
-    private static String reason(Refused refused) {
-        return refused.errors().stream()
-                .map(error -> ("why".equals(error.field()) ? "The reason " : "The tech ") + error.message())
-                .findFirst()
-                .orElse(refused.getMessage());
     }
 
     private static UUID taskId(String id) {
