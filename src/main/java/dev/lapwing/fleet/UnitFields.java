@@ -2,6 +2,7 @@ package dev.lapwing.fleet;
 
 import dev.lapwing.platform.FieldErrors;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.regex.Pattern;
 
@@ -10,6 +11,7 @@ final class UnitFields {
     private static final Pattern NUMBER = Pattern.compile("[\\p{L}\\p{N}](?:[\\p{L}\\p{N} ._-]{0,38}[\\p{L}\\p{N}])?");
     private static final LocalDate EARLIEST = LocalDate.of(1950, 1, 1);
     private static final LocalDate LATEST = LocalDate.of(2200, 1, 1);
+    private static final int DECIMALS = 3;
     private static final BigDecimal SHORTEST = BigDecimal.ONE;
     private static final BigDecimal LONGEST = BigDecimal.valueOf(25);
     private static final BigDecimal HIGHEST = BigDecimal.valueOf(5);
@@ -58,14 +60,14 @@ final class UnitFields {
         return depot;
     }
 
+    /** Returns the length as exactly as it is stored, in millimetres; one that is out of reach is noted. */
     private static BigDecimal metres(BigDecimal value, BigDecimal most, String field, FieldErrors errors) {
-        if (errors.present(value, field)) {
-            errors.check(
-                    value.compareTo(SHORTEST) >= 0 && value.compareTo(most) <= 0,
-                    field,
-                    "must be from " + SHORTEST + " to " + most + " metres");
+        if (!errors.present(value, field)) {
+            return null;
         }
-        return value;
+        boolean inReach = value.compareTo(SHORTEST) >= 0 && value.compareTo(most) <= 0;
+        errors.check(inReach, field, "must be from " + SHORTEST + " to " + most + " metres");
+        return inReach ? value.setScale(DECIMALS, RoundingMode.HALF_UP) : null;
     }
 
     private static Roof roof(UnitRequest.RoofRequest request, LocalDate today, FieldErrors errors) {

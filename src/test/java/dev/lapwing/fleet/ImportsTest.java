@@ -79,7 +79,7 @@ class ImportsTest {
         assertThat(rejected.lines()).hasSize(2);
         assertThat(rejected.lines().skip(1))
                 .allSatisfy(line -> assertThat(line)
-                        .startsWith("3,lengthMetres is not a number")
+                        .startsWith("3,\"lengthMetres is not a number")
                         .contains(number("2")));
         JsonPath again = imported("units", rejected.replace("long", "6.9"));
         assertThat(again.getInt("accepted")).isEqualTo(1);

@@ -19,7 +19,7 @@ import java.util.UUID;
 record ImportAnswer(
         UUID id,
         String kind,
-        ImportRun.State state,
+        ImportState state,
         int rows,
         int accepted,
         int rejected,
@@ -31,11 +31,7 @@ record ImportAnswer(
         OffsetDateTime finishedAt) {
 
     /** What is wrong with a cell, with the line on which its row begins. */
-    record RowError(
-            int row,
-            String field,
-            String message,
-            @JsonInclude String value) {}
+    record RowError(int row, String field, String message, String value) {}
 
     static ImportAnswer of(ImportRun run, List<Rejection> rejections) {
         List<RowError> errors = rejections.stream()

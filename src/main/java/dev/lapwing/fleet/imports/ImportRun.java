@@ -1,7 +1,6 @@
 package dev.lapwing.fleet.imports;
 
 import dev.lapwing.platform.Refused;
-import dev.lapwing.platform.Worded;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Convert;
@@ -19,18 +18,6 @@ import java.util.UUID;
 @Entity
 @Table(name = "import_run")
 class ImportRun extends PanacheEntityBase {
-    /** Where a run stands. */
-    enum State implements Worded {
-        RUNNING,
-        DONE,
-        FAILED;
-
-        @Override
-        public String word() {
-            return name().toLowerCase(java.util.Locale.ROOT);
-        }
-    }
-
     private static final Duration QUIET = Duration.ofSeconds(30);
     private static final String INTERRUPTED = "interrupted: the service stopped before the end of the file;"
             + " import it again, rows that are in will only be updated";
@@ -41,7 +28,7 @@ class ImportRun extends PanacheEntityBase {
     String kind;
 
     @Enumerated(EnumType.STRING)
-    State state;
+    ImportState state;
 
     @Column(name = "asked_by")
     String askedBy;
@@ -93,16 +80,16 @@ class ImportRun extends PanacheEntityBase {
     /** Ends a run whose process is gone: not this one, and without a sign of life for a while. */
     void endIfCutOff(UUID thisProcess, Instant now) {
         boolean quiet = touchedAt.isBefore(now.minus(QUIET)) || touchedAt.isAfter(now);
-        if (state == State.RUNNING && !worker.equals(thisProcess) && quiet) {
-            end(State.FAILED, INTERRUPTED, now);
+        if (state == ImportState.RUNNING && !worker.equals(thisProcess) && quiet) {
+            end(ImportState.FAILED, INTERRUPTED, now);
         }
     }
 
     void interrupt(Instant now) {
-        end(State.FAILED, INTERRUPTED, now);
+        end(ImportState.FAILED, INTERRUPTED, now);
     }
 
-    void end(State how, String why, Instant now) {
+    void end(ImportState how, String why, Instant now) {
         state = how;
         problem = why;
         finishedAt = now;

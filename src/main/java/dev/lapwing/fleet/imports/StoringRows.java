@@ -73,14 +73,14 @@ class StoringRows {
         return QuarkusTransaction.requiringNew().call(() -> {
             ImportRun run = ImportRun.require(runId);
             run.readBytes = run.fileBytes;
-            run.end(ImportRun.State.DONE, null, clock.instant());
+            run.end(ImportState.DONE, null, clock.instant());
             return run.accepted;
         });
     }
 
     void fail(UUID runId, String why) {
         Instant now = clock.instant();
-        QuarkusTransaction.requiringNew().run(() -> ImportRun.require(runId).end(ImportRun.State.FAILED, why, now));
+        QuarkusTransaction.requiringNew().run(() -> ImportRun.require(runId).end(ImportState.FAILED, why, now));
     }
 
     void interrupt(UUID runId) {

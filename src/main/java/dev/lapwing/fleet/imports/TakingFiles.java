@@ -68,7 +68,7 @@ class TakingFiles {
         var run = new ImportRun();
         run.id = ids.next();
         run.kind = table.name();
-        run.state = ImportRun.State.RUNNING;
+        run.state = ImportState.RUNNING;
         run.askedBy = by;
         run.askedAt = now;
         run.worker = worker.id();
