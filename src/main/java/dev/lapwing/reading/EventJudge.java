@@ -67,11 +67,12 @@ final class EventJudge {
         boolean cameDown = event.is(Sign.FALL) && near.has(Sign.ROOF);
         Signal unit = near.nearest(Sign.UNIT);
         boolean toUs = unit != null && other != null && unit.from >= other.to && near.wordsTo(unit) <= TOUCH_REACH;
-        return belonging() || other != null
-                && !cameDown
-                && !toUs
-                && !near.borrowed()
-                && (other.from < event.from || near.object() == null || other.from <= near.object().from);
+        return belonging()
+                || other != null
+                        && !cameDown
+                        && !toUs
+                        && !near.borrowed()
+                        && (other.from < event.from || near.object() == null || other.from <= near.object().from);
     }
 
     /** "My hat caught on a branch", "it caught my sleeve": a belonging right beside the event, and nothing of the roof. */

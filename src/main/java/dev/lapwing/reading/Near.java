@@ -10,6 +10,7 @@ final class Near {
     private static final int REACH_BACK_ACROSS = 26;
     /** Words that an object such as "something" takes. */
     private static final int OBJECT = 2;
+
     private static final Sign[] SIGNS = Sign.values();
 
     private final Signal event;
