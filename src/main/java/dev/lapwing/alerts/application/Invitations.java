@@ -40,7 +40,7 @@ class Invitations {
         mail.calendarSequence = sequence;
     }
 
-    private static Appointment.When when(CareTask task) {
+    static Appointment.When when(CareTask task) {
         return task.kind == TaskKind.STRIKE_INSPECTION
                 ? Appointment.When.at(task.dueAt)
                 : Appointment.When.on(task.due);

@@ -29,7 +29,7 @@ class OutboxHealth implements HealthCheck {
     @Transactional
     public HealthCheckResponse call() {
         long givenUp = OutboxList.countIn(MailState.GIVEN_UP);
-        long overdue = OutboxLine.overdue(clock.instant().minus(settings.longestWait()));
+        long overdue = OutboxLine.overdue(clock.instant(), settings.hourly(), settings.longestWait());
         return HealthCheckResponse.named("mails reach people")
                 .withData("given up", givenUp)
                 .withData("waiting longer than " + settings.longestWait().toMinutes() + " minutes", overdue)

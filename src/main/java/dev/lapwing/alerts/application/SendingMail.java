@@ -50,7 +50,8 @@ class SendingMail {
 
     /** Sends the most urgent mail that is due and that nobody else is sending. */
     Outcome next(MailTransport.Route route) {
-        List<UUID> due = QuarkusTransaction.requiringNew().call(() -> OutboxLine.due(clock.instant(), LOOKED_AT));
+        List<UUID> due = QuarkusTransaction.requiringNew()
+                .call(() -> OutboxLine.due(clock.instant(), settings.hourly(), LOOKED_AT));
         for (UUID id : due) {
             int seconds = Math.toIntExact(settings.smtp().timeout().toSeconds() + 1) * STEPS_OF_A_MAIL;
             Outcome outcome = QuarkusTransaction.requiringNew().timeout(seconds).call(() -> claimAndSend(id, route));

@@ -11,6 +11,7 @@ import java.time.LocalDate;
  * @param stamp when this was written
  * @param when when the work is due
  * @param link address of the task's page
+ * @param attendee whose calendar it is for, or null in a feed that nobody was invited to
  */
 public record Appointment(
         String uid,

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 
 /**
  * Writes calendar objects by RFC 5545.
@@ -25,17 +26,27 @@ public final class CalendarText {
     /** Returns the calendar object that asks for an appointment or withdraws it. */
     public static String of(Appointment appointment) {
         var calendar = new CalendarText();
-        calendar.begin(appointment.method().name());
+        calendar.begin();
+        calendar.line("METHOD:" + appointment.method());
         calendar.event(appointment);
         calendar.line("END:VCALENDAR");
         return calendar.text.toString();
     }
 
-    private void begin(String method) {
+    /** Returns the calendar object that a program reads to show all of these. */
+    public static String feed(String name, List<Appointment> appointments) {
+        var calendar = new CalendarText();
+        calendar.begin();
+        calendar.line("X-WR-CALNAME:" + escaped(name));
+        appointments.forEach(calendar::event);
+        calendar.line("END:VCALENDAR");
+        return calendar.text.toString();
+    }
+
+    private void begin() {
         line("BEGIN:VCALENDAR");
         line("VERSION:2.0");
         line("PRODID:-//Lapwing//Roof care//EN");
-        line("METHOD:" + method);
     }
 
     private void event(Appointment appointment) {
@@ -50,7 +61,9 @@ public final class CalendarText {
         line("DESCRIPTION:" + escaped(appointment.description()));
         line("URL:" + PlainText.oneLine(appointment.link()));
         line("ORGANIZER" + person(appointment.organizer()));
-        line("ATTENDEE;ROLE=REQ-PARTICIPANT;PARTSTAT=NEEDS-ACTION;RSVP=FALSE" + person(appointment.attendee()));
+        if (appointment.attendee() != null) {
+            line("ATTENDEE;ROLE=REQ-PARTICIPANT;PARTSTAT=NEEDS-ACTION;RSVP=FALSE" + person(appointment.attendee()));
+        }
         line("STATUS:" + (cancelled ? "CANCELLED" : "CONFIRMED"));
         line("TRANSP:TRANSPARENT");
         line("END:VEVENT");

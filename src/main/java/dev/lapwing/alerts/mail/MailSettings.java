@@ -58,6 +58,10 @@ public interface MailSettings {
     @WithDefault("4")
     int senders();
 
+    /** How many mails a person gets within an hour; mails about strikes go all the same. */
+    @WithDefault("30")
+    int hourly();
+
     /** A mail that waits longer is reported by the health check. */
     @WithDefault("15m")
     Duration longestWait();

@@ -34,6 +34,7 @@ class MailSettingsCheck {
             wrong.add("lapwing.mail.from is not a mail address: " + e.getMessage());
         }
         check(settings.attempts() >= 1, "lapwing.mail.attempts must be at least 1", wrong);
+        check(settings.hourly() >= 1, "lapwing.mail.hourly must be at least 1", wrong);
         check(
                 settings.senders() >= 1 && settings.senders() <= MOST_SENDERS,
                 "lapwing.mail.senders must be from 1 to " + MOST_SENDERS,

@@ -6,6 +6,7 @@ import static org.awaitility.Awaitility.await;
 import static org.hamcrest.Matchers.equalTo;
 
 import dev.lapwing.alerts.domain.MailState;
+import dev.lapwing.alerts.domain.Urgency;
 import dev.lapwing.alerts.mail.MailFixture;
 import dev.lapwing.alerts.mail.UnrulySmtpServer;
 import dev.lapwing.alerts.storage.OutboxMail;
@@ -47,6 +48,7 @@ class UnrulyServerTest {
                     Map.entry("lapwing.mail.first-pause", "200ms"),
                     Map.entry("lapwing.mail.longest-pause", "400ms"),
                     Map.entry("lapwing.mail.attempts", "3"),
+                    Map.entry("lapwing.mail.hourly", "2"),
                     Map.entry("lapwing.mail.tick", "1s"));
         }
     }
@@ -155,10 +157,30 @@ class UnrulyServerTest {
         awaitState(id, MailState.SENT);
     }
 
+    @Test
+    void whoHadEnoughWithinTheHourIsLeftAloneUnlessARoofWasStruck() {
+        for (int i = 0; i < 2; i++) {
+            awaitState(write("tess@haldenridge.example", Urgency.SOON), MailState.SENT);
+        }
+        UUID third = write("tess@haldenridge.example", Urgency.SOON);
+        UUID strike = write("tess@haldenridge.example", Urgency.AT_ONCE);
+        UUID other = write("tom@haldenridge.example", Urgency.SOON);
+
+        awaitState(strike, MailState.SENT);
+        awaitState(other, MailState.SENT);
+        assertThat(mail(third).state).isEqualTo(MailState.WAITING);
+        given().get("/q/health/well").then().statusCode(200);
+    }
+
     private UUID write(String recipient) {
+        return write(recipient, Urgency.AT_ONCE);
+    }
+
+    private UUID write(String recipient, Urgency urgency) {
         return QuarkusTransaction.requiringNew().call(() -> {
             OutboxMail mail = MailFixture.anyMail();
             mail.recipient = recipient;
+            mail.priority = urgency.priority();
             mail.createdAt = clock.instant();
             mail.nextAttemptAt = mail.createdAt;
             mail.persist();

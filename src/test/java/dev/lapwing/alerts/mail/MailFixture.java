@@ -34,6 +34,7 @@ public final class MailFixture {
             int attempts,
             Duration tick,
             int senders,
+            int hourly,
             Duration longestWait)
             implements MailSettings {}
 
@@ -54,6 +55,7 @@ public final class MailFixture {
                 20,
                 Duration.ofSeconds(3),
                 4,
+                30,
                 Duration.ofMinutes(15));
     }
 

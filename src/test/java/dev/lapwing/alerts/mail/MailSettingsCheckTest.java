@@ -40,12 +40,14 @@ class MailSettingsCheckTest {
                 0,
                 Duration.ofSeconds(3),
                 0,
+                0,
                 Duration.ofMinutes(15));
 
         assertThat(String.join("\n", MailSettingsCheck.problems(settings)))
                 .contains(
                         "lapwing.mail.attempts",
                         "lapwing.mail.senders",
+                        "lapwing.mail.hourly",
                         "lapwing.mail.outage-pause",
                         "lapwing.mail.longest-pause",
                         "lapwing.mail.smtp.host",
