@@ -28,10 +28,14 @@ def file_until(service, units, answered, stop, pause):
 def one_life(service, units, answered, seconds):
     stop = threading.Event()
     threads = [
-        threading.Thread(target=file_until, args=(service, units, answered, stop, 0.05)) for _ in range(2)
+        threading.Thread(target=file_until, args=(service, units, answered, stop, 0.02)) for _ in range(2)
     ]
     for thread in threads:
         thread.start()
+    before = len(answered)
+    deadline = time.monotonic() + 30
+    while len(answered) == before and time.monotonic() < deadline:
+        time.sleep(0.02)
     time.sleep(seconds)
     service.kill()
     stop.set()
@@ -53,7 +57,7 @@ def main():
     service.start()
     units = service.units()
     for kill in range(chosen.kills):
-        one_life(service, units, answered, random.uniform(0.2, 3.0))
+        one_life(service, units, answered, random.uniform(0.0, 3.0))
         print(f"kill {kill + 1}: {len(answered)} reports answered, {len(mails.snapshot())} mails arrived", flush=True)
         service.start()
     service.await_all_sent()

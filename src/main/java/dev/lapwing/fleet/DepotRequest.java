@@ -10,4 +10,8 @@ package dev.lapwing.fleet;
 record DepotRequest(String code, String name, String zone, SeasonDays season, String deskMail) {
     /** A season by its first and last day, each MM-dd; it may cross New Year. */
     record SeasonDays(String opens, String closes) {}
+
+    DepotRequest withCode(String other) {
+        return new DepotRequest(other, name, zone, season, deskMail);
+    }
 }

@@ -15,6 +15,7 @@ import jakarta.persistence.Version;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -77,6 +78,11 @@ public class Unit extends PanacheEntityBase {
     public static Optional<Unit> byNumber(String number) {
         return find("from Unit u join fetch u.depot where u.number = ?1", number)
                 .firstResultOptional();
+    }
+
+    /** Returns the units that have one of the numbers. */
+    public static List<Unit> withNumbers(Collection<String> numbers) {
+        return numbers.isEmpty() ? List.of() : list("from Unit u join fetch u.depot where u.number in ?1", numbers);
     }
 
     /** Returns the unit or refuses with "not found". */

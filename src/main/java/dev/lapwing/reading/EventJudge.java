@@ -13,7 +13,9 @@ final class EventJudge {
     private static final double LIKELY = 0.7;
     private static final double OPEN = 0.45;
     private static final double WEAK = 0.35;
+    private static final double FAINT = 0.1;
     private static final int OBJECT_REACH = 5;
+    private static final int BESIDE = 1;
     private static final Sign[] MARKED = {
         Sign.OVERHEAD, Sign.TALL, Sign.ROOF, Sign.DROPPING, Sign.LOW, Sign.BELOW, Sign.OTHER
     };
@@ -62,10 +64,21 @@ final class EventJudge {
     private boolean elsewhere() {
         Signal other = near.nearest(Sign.ELSEWHERE);
         boolean cameDown = event.is(Sign.FALL) && near.has(Sign.ROOF);
-        return other != null
-                && !cameDown
-                && !near.borrowed()
-                && (other.from < event.from || near.object() == null || other.from <= near.object().from);
+        return belonging()
+                || other != null
+                        && !cameDown
+                        && !near.borrowed()
+                        && (other.from < event.from || near.object() == null || other.from <= near.object().from);
+    }
+
+    /** "My hat caught on a branch", "it caught my sleeve": a belonging right beside the event, and nothing of the roof. */
+    private boolean belonging() {
+        Signal thing = near.nearest(Sign.BELONGING);
+        Signal unit = near.nearest(Sign.UNIT);
+        return thing != null
+                && !near.has(Sign.ROOF)
+                && near.wordsTo(thing) <= BESIDE
+                && (thing.from > event.from || unit == null || unit.from < thing.from || unit.from > event.from);
     }
 
     private Signal thing() {
@@ -100,7 +113,7 @@ final class EventJudge {
         }
         return near.has(Sign.LOW)
                 ? finding(Sentence.CONTACT_SAID, LIKELY, near.nearest(Sign.LOW))
-                : finding(Sentence.OPEN_CONTACT, WEAK, null);
+                : finding(Sentence.OPEN_CONTACT, near.endsClause() ? WEAK : FAINT, null);
     }
 
     private Finding touch() {

@@ -16,6 +16,8 @@ record Height(int from, int to, double metres) {
     private static final double INCH = 0.0254;
     private static final double LOWEST = 1.6;
     private static final double HIGHEST = 6.5;
+    /** A bare number with a decimal sign is taken for metres up to here. */
+    private static final double HIGHEST_BARE = 4.7;
 
     /** Finds all heights in feet, inches, metres and centimetres that a roof might be measured against. */
     static List<Height> allIn(Tokens tokens) {
@@ -44,7 +46,10 @@ record Height(int from, int to, double metres) {
         } else if (rest.isEmpty() && mark(tokens, i) == '\'') {
             rest = "'";
         }
-        return inUnit(tokens, i, next, value, rest);
+        boolean bare = rest.isEmpty() && digits >= 3 && written.indexOf('.') + written.indexOf(',') > -2;
+        return bare && value >= LOWEST && value < HIGHEST_BARE
+                ? new Height(i, i + 1, value)
+                : inUnit(tokens, i, next, value, rest);
     }
 
     private static Height inUnit(Tokens tokens, int from, int next, double value, String rest) {

@@ -10,6 +10,7 @@ final class HeightJudge {
     private static final double OWN = 0.02;
 
     private static final int UNIT_REACH = 4;
+    private static final long PASSED = Things.ABOVE | Sign.PASSAGE.bit();
 
     private final Layout layout;
     private final List<Signal> signals;
@@ -26,6 +27,18 @@ final class HeightJudge {
         for (Height height : heights) {
             if (height.metres() < own - OWN) {
                 judgement.add(weigh(height, travelHeight == null));
+            } else if (own > 0) {
+                clear(height);
+            }
+        }
+    }
+
+    /** A limit that is high enough takes back the passage under it. */
+    private void clear(Height height) {
+        for (Signal signal : signals) {
+            boolean here = layout.sentence[signal.from] == layout.sentence[height.from()];
+            if (here && signal.isAny(PASSED)) {
+                signal.mark(Signal.Standing.NEARLY, null);
             }
         }
     }

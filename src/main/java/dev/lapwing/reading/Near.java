@@ -8,20 +8,26 @@ final class Near {
     private static final int REACH = 14;
 
     private static final int REACH_BACK_ACROSS = 26;
+    /** Words that an object such as "something" takes. */
+    private static final int OBJECT = 2;
+
     private static final Sign[] SIGNS = Sign.values();
 
     private final Signal event;
+    private final boolean endsClause;
     private final Signal[] nearest = new Signal[SIGNS.length];
     private long signs;
     private Signal object;
     private boolean borrowed;
 
-    private Near(Signal event) {
+    private Near(Signal event, Layout layout) {
         this.event = event;
+        int behind = Math.min(layout.clause.length, event.to + OBJECT);
+        this.endsClause = behind == layout.clause.length || layout.clause[behind] != layout.clause[event.from];
     }
 
     static Near of(int index, List<Signal> signals, Layout layout) {
-        Near near = new Near(signals.get(index));
+        Near near = new Near(signals.get(index), layout);
         near.gather(index, signals, layout, 0);
         for (int across = 1; across <= 2 && !near.has(Things.SETTLING); across++) {
             near.gather(index, signals, layout, across);
@@ -80,6 +86,11 @@ final class Near {
 
     private int distance(Signal signal) {
         return signal.from >= event.to ? signal.from - event.to : event.from - signal.to;
+    }
+
+    /** Returns whether the clause ends with the event, or one word after it: "hit something". */
+    boolean endsClause() {
+        return endsClause;
     }
 
     boolean has(long bits) {

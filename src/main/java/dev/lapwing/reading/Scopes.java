@@ -45,7 +45,7 @@ final class Scopes {
     void mark() {
         for (int i = 0; i < signals.size(); i++) {
             Signal trigger = signals.get(i);
-            if (trigger.is(Sign.NOT)) {
+            if (trigger.is(Sign.NOT) && !undoes(i)) {
                 forward(i, Standing.DENIED, ENDS_DENIAL, true);
                 denyVerbBefore(i);
             }
@@ -71,6 +71,22 @@ final class Scopes {
                 around(i, Standing.SUPPOSED, true);
             }
         }
+    }
+
+    /** "Can't say that we didn't": a denial in the same breath as an earlier one, with nothing that happened between. */
+    private boolean undoes(int index) {
+        Signal second = signals.get(index);
+        for (int i = index - 1; second.is(Sign.NOT_TWICE) && i >= 0; i--) {
+            Signal first = signals.get(i);
+            boolean apart = layout.clause[first.from] != layout.clause[second.from] || second.from - first.to > REACH;
+            if (apart || first.isAny(Things.EVENTS)) {
+                return false;
+            }
+            if (first.is(Sign.NOT)) {
+                return second.from - first.to >= 2;
+            }
+        }
+        return false;
     }
 
     /** "The old bridge", "el puente viejo": the thing is old, not what happened. */

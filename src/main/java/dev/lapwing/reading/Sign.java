@@ -28,6 +28,10 @@ enum Sign {
     UNIT(null),
     /** Somebody's or something else's: a head, a tent, the lorry in front. What happens to it does not concern the unit. */
     ELSEWHERE(EvidenceRole.BELOW_ROOF),
+    /** Says whose a thing is: my, his. With a thing no lexicon knows, it is a belonging. */
+    OWNER(null),
+    /** Somebody's thing that is no part of the unit: my hat, her kite. */
+    BELONGING(EvidenceRole.BELOW_ROOF),
     /** A person: the one who hits the roof in anger. */
     PERSON(null),
     /** A sound word that means contact. */
@@ -57,6 +61,8 @@ enum Sign {
     /** A figure of speech: its words are not read. */
     FIGURE(null),
     NOT(EvidenceRole.NEGATION),
+    /** Undoes an earlier denial in its sentence: "can't say it didn't". */
+    NOT_TWICE(null),
     /** Denies what was said up to five words before. */
     NOT_AFTER(EvidenceRole.NEGATION),
     /** Looks like a negation and is none. */

@@ -29,6 +29,7 @@ final class SignalFinder {
         for (int i = from; i < to; ) {
             i = takePhrase(i, to);
         }
+        takeBelongings(to);
         List<Signal> wholes = new ArrayList<>();
         for (int i = from; i < to; i++) {
             takePatterns(i, to, wholes);
@@ -82,6 +83,19 @@ final class SignalFinder {
             }
         }
         return language;
+    }
+
+    /** Adds "my hat" and the like: an owner and a word that means nothing to this lexicon. */
+    private void takeBelongings(int limit) {
+        for (Signal owner : List.copyOf(found)) {
+            int next = owner.to;
+            if (owner.is(Sign.OWNER)
+                    && next < limit
+                    && tokens.breakBefore[next] == Tokens.NO_BREAK
+                    && (at[next] == null || at[next].signs == Sign.PLAIN.bit())) {
+                found.add(new Signal(Sign.BELONGING.bit(), owner.from, next + 1));
+            }
+        }
     }
 
     private void takePatterns(int start, int limit, List<Signal> wholes) {

@@ -9,7 +9,15 @@ final class Things {
     static final long SETTLING = Sign.bits(Sign.OVERHEAD, Sign.ROOF, Sign.BELOW, Sign.OTHER, Sign.ELSEWHERE);
 
     static final long ALL = DECIDING
-            | Sign.bits(Sign.LOW, Sign.DEBRIS, Sign.UNIT, Sign.PERSON, Sign.ELSEWHERE, Sign.PASSAGE, Sign.PLAIN);
+            | Sign.bits(
+                    Sign.LOW,
+                    Sign.DEBRIS,
+                    Sign.UNIT,
+                    Sign.PERSON,
+                    Sign.ELSEWHERE,
+                    Sign.OWNER,
+                    Sign.PASSAGE,
+                    Sign.PLAIN);
     static final long EVENTS = Sign.bits(
             Sign.CONTACT,
             Sign.TOUCH,

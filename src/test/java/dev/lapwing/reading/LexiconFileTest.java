@@ -69,7 +69,7 @@ class LexiconFileTest {
 
     @Test
     void aWordAddedByAnOperatorIsRead() throws IOException {
-        String note = "We hit the zeppelin hangarette and the flumbax is gone.";
+        String note = "The flumbax scraped along the hangarette.";
         assertThat(Readers.SHIPPED.read(note, "en", null).verdict()).isNotEqualTo(ContactVerdict.CONTACT);
         write(Files.readString(Readers.FOLDER.resolve("en.lexicon")) + "\n[roof]\nflumbax\n[overhead]\nhangarette\n");
         Files.copy(Readers.FOLDER.resolve("weights.txt"), folder.resolve("weights.txt"));

@@ -41,6 +41,24 @@ interface MailWords {
     String handedOverLead(String unit, String work, String tech, String by);
 
     @Message
+    String digestSubject(String depot, String date, int count);
+
+    @Message
+    String digestLead(String depot);
+
+    @Message
+    String digestLeadTech(String depot);
+
+    @Message
+    String lateSince(String date);
+
+    @Message
+    String andMore(int count);
+
+    @Message
+    String openDueList();
+
+    @Message
     String untilNow();
 
     @Message

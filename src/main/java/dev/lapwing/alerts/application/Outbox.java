@@ -45,14 +45,22 @@ public class Outbox {
     @Inject
     Clock clock;
 
-    /** Adds a mail about a task. It goes once the transaction has ended well. */
+    /** Adds a mail about a task and returns it. It goes once the transaction has ended well. */
     @Transactional(Transactional.TxType.MANDATORY)
-    void add(Staff reader, MailKind kind, Urgency urgency, CareTask task, Letter letter) {
+    OutboxMail add(Staff reader, MailKind kind, Urgency urgency, CareTask task, Letter letter) {
+        OutboxMail mail = add(reader, kind, urgency, letter);
+        mail.inReplyTo = OutboxList.firstAbout(task.id, reader.mail).orElse(null);
+        mail.taskId = task.id;
+        return mail;
+    }
+
+    /** Adds a mail about no task in particular. */
+    @Transactional(Transactional.TxType.MANDATORY)
+    OutboxMail add(Staff reader, MailKind kind, Urgency urgency, Letter letter) {
         Instant now = clock.instant();
         var mail = new OutboxMail();
         mail.id = ids.next();
         mail.messageId = "<" + mail.id + "@" + builder.domain() + ">";
-        mail.inReplyTo = OutboxList.firstAbout(task.id, reader.mail).orElse(null);
         mail.kind = kind;
         mail.priority = urgency.priority();
         mail.recipientName = PlainText.oneLine(reader.fullName, LONGEST_NAME);
@@ -60,12 +68,12 @@ public class Outbox {
         mail.subject = PlainText.oneLine(letter.subject(), LONGEST_SUBJECT);
         mail.textBody = Templates.letterText(letter).render();
         mail.htmlBody = Templates.letterHtml(letter).render();
-        mail.taskId = task.id;
         mail.state = MailState.WAITING;
         mail.createdAt = now;
         mail.nextAttemptAt = now;
         mail.persist();
         written.fire(new MailWritten());
+        return mail;
     }
 
     /** Puts a mail that was given up back in line. */

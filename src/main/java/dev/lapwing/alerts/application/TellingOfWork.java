@@ -1,7 +1,9 @@
 package dev.lapwing.alerts.application;
 
+import dev.lapwing.alerts.domain.Appointment.Method;
 import dev.lapwing.alerts.domain.MailKind;
 import dev.lapwing.alerts.domain.Urgency;
+import dev.lapwing.alerts.storage.OutboxMail;
 import dev.lapwing.care.StrikeWorkOpened;
 import dev.lapwing.care.TaskAssigned;
 import dev.lapwing.care.domain.TaskKind;
@@ -27,17 +29,22 @@ class TellingOfWork {
     @Inject
     Letters letters;
 
+    @Inject
+    Invitations invitations;
+
     @Transactional(Transactional.TxType.MANDATORY)
     void strikeWorkOpened(@Observes StrikeWorkOpened event) {
         CareTask task = CareTask.require(event.taskId());
         Hold hold = Hold.findById(event.holdId());
         Staff tech = person(task.assignee);
         if (tech != null) {
-            outbox.add(tech, MailKind.STRIKE, Urgency.AT_ONCE, task, letters.strike(tech, task, hold));
+            Letter letter = letters.strike(tech, task, hold);
+            OutboxMail mail = outbox.add(tech, MailKind.STRIKE, Urgency.AT_ONCE, task, letter);
+            invitations.attach(mail, Method.REQUEST, invitations.nextSequence(task), task, tech, letter);
         }
         List<Staff> coordinators = Staff.at(task.depot.code, Role.COORDINATOR);
         for (Staff coordinator : coordinators) {
-            var letter = letters.held(coordinator, task, hold, tech);
+            Letter letter = letters.held(coordinator, task, hold, tech);
             outbox.add(coordinator, MailKind.STRIKE, Urgency.AT_ONCE, task, letter);
         }
         if (coordinators.isEmpty()) {
@@ -56,10 +63,15 @@ class TellingOfWork {
         if (tech == null) {
             return;
         }
-        outbox.add(tech, MailKind.ASSIGNMENT, urgency, task, letters.assigned(tech, task, hold, by));
+        int change = invitations.nextSequence(task);
+        Letter yours = letters.assigned(tech, task, hold, by);
+        OutboxMail invitation = outbox.add(tech, MailKind.ASSIGNMENT, urgency, task, yours);
+        invitations.attach(invitation, Method.REQUEST, change, task, tech, yours);
         Staff before = person(event.before());
         if (before != null && !before.username.equals(tech.username)) {
-            outbox.add(before, MailKind.HANDED_OVER, urgency, task, letters.handedOver(before, task, tech, by));
+            Letter notYours = letters.handedOver(before, task, tech, by);
+            OutboxMail withdrawal = outbox.add(before, MailKind.HANDED_OVER, urgency, task, notYours);
+            invitations.attach(withdrawal, Method.CANCEL, change, task, before, notYours);
         }
     }
 

@@ -9,7 +9,9 @@ public enum MailKind implements Worded {
     /** Work was given to the tech. */
     ASSIGNMENT("assignment"),
     /** Work the tech had was given to someone else. */
-    HANDED_OVER("handed over");
+    HANDED_OVER("handed over"),
+    /** What is to be done at a depot today. */
+    DAILY_DIGEST("daily digest");
 
     private final String word;
 

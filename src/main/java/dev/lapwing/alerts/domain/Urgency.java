@@ -5,7 +5,9 @@ public enum Urgency {
     /** A roof may be letting water in. */
     AT_ONCE(0),
     /** Dated work. */
-    SOON(10);
+    SOON(10),
+    /** A summary of what other mails and pages say too. */
+    TODAY(20);
 
     private final int priority;
 

@@ -1,5 +1,6 @@
 package dev.lapwing.alerts.mail;
 
+import dev.lapwing.alerts.domain.Appointment;
 import dev.lapwing.alerts.domain.Failure;
 import dev.lapwing.alerts.domain.HeaderWords;
 import dev.lapwing.alerts.domain.PlainText;
@@ -60,6 +61,12 @@ public class MailBuilder {
         return address.substring(address.lastIndexOf('@') + 1);
     }
 
+    /** Returns the sender as the organizer of appointments. */
+    public Appointment.Person organizer() {
+        InternetAddress from = sender();
+        return new Appointment.Person(from.getPersonal() == null ? "Lapwing" : from.getPersonal(), from.getAddress());
+    }
+
     private InternetAddress sender() {
         try {
             return Addresses.sender(settings.from());
@@ -89,7 +96,17 @@ public class MailBuilder {
         var alternatives = new MimeMultipart("alternative");
         alternatives.addBodyPart(part(mail.textBody, "plain"));
         alternatives.addBodyPart(part(mail.htmlBody, "html"));
+        if (mail.calendarPart != null) {
+            alternatives.addBodyPart(calendar(mail));
+        }
         return alternatives;
+    }
+
+    /** The parameter names the method again, so that mail programs see an invitation (RFC 6047 section 2.4). */
+    private static MimeBodyPart calendar(OutboxMail mail) throws MessagingException {
+        MimeBodyPart part = part(mail.calendarPart, "calendar");
+        part.setHeader("Content-Type", "text/calendar; charset=UTF-8; method=" + mail.calendarMethod);
+        return part;
     }
 
     private static MimeBodyPart part(String text, String subtype) throws MessagingException {

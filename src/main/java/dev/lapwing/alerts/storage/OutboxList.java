@@ -3,6 +3,7 @@ package dev.lapwing.alerts.storage;
 import dev.lapwing.alerts.domain.MailState;
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -34,5 +35,16 @@ public final class OutboxList {
         return OutboxMail.<OutboxMail>find("taskId = ?1 and recipient = ?2 order by createdAt, id", taskId, recipient)
                 .firstResultOptional()
                 .map(mail -> mail.messageId);
+    }
+
+    /** Returns the number of the last change to a task's appointment that was mailed, or -1 when there was none. */
+    public static int lastCalendarSequence(UUID taskId) {
+        return OutboxMail.getEntityManager()
+                .createQuery("select max(m.calendarSequence) from OutboxMail m where m.taskId = :task", Integer.class)
+                .setParameter("task", taskId)
+                .getResultStream()
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(-1);
     }
 }

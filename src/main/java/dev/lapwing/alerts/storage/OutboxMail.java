@@ -1,5 +1,6 @@
 package dev.lapwing.alerts.storage;
 
+import dev.lapwing.alerts.domain.Appointment;
 import dev.lapwing.alerts.domain.Failure;
 import dev.lapwing.alerts.domain.MailKind;
 import dev.lapwing.alerts.domain.MailState;
@@ -49,6 +50,17 @@ public class OutboxMail extends PanacheEntityBase {
 
     @Column(name = "html_body")
     public String htmlBody;
+
+    /** The calendar object it carries, or null. */
+    @Column(name = "calendar_part")
+    public String calendarPart;
+
+    @Enumerated(EnumType.STRING)
+    @Column(name = "calendar_method")
+    public Appointment.Method calendarMethod;
+
+    @Column(name = "calendar_sequence")
+    public Integer calendarSequence;
 
     /** The task it tells of, or null. */
     @Column(name = "task_id")

@@ -1,9 +1,9 @@
 package dev.lapwing.returns.application;
 
 import dev.lapwing.fleet.DoubtSettled;
-import dev.lapwing.platform.FieldErrors;
 import dev.lapwing.platform.Refused;
 import dev.lapwing.returns.storage.AskedQuestion;
+import dev.lapwing.returns.storage.ReadingCorrection;
 import dev.lapwing.returns.storage.ReturnReport;
 import dev.lapwing.returns.storage.Strike;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -17,11 +17,11 @@ import java.util.UUID;
 /** Settles an unclear reading by the desk's answer. */
 @ApplicationScoped
 public class AnsweringQuestions {
-    /** What the desk answers: whether there was contact, who says so, and what that rests on. */
-    public record Answer(Boolean contact, String by, String why) {}
-
     @Inject
     RaisingStrikes strikes;
+
+    @Inject
+    ReadingCorrections corrections;
 
     @Inject
     Event<DoubtSettled> settled;
@@ -31,9 +31,9 @@ public class AnsweringQuestions {
 
     /** Stores the answer; contact becomes a strike, and the question's hold ends. */
     @Transactional
-    public ReturnReport answer(UUID reportId, Answer answer) {
+    public ReturnReport answer(UUID reportId, DeskAnswer answer) {
         ReturnReport report = ReturnReport.require(reportId);
-        check(answer);
+        answer.check();
         AskedQuestion question =
                 AskedQuestion.of(reportId).orElseThrow(() -> Refused.conflict("Nothing was asked about this report"));
         if (question.contact != null) {
@@ -44,23 +44,12 @@ public class AnsweringQuestions {
         question.answeredBy = answer.by().strip();
         question.answeredWhy = answer.why().strip();
         question.answeredAt = now;
+        corrections.keep(report, answer, ReadingCorrection.Source.ANSWER, now);
         if (answer.contact()) {
             String words = question.answeredWhy + "; " + report.note;
             strikes.raise(report.unit, report, Strike.Source.ANSWER, report.returnedAt, words, question.answeredBy);
         }
         settled.fire(new DoubtSettled(question.id, answer.contact(), now, question.answeredBy, question.answeredWhy));
         return report;
-    }
-
-    private static void check(Answer answer) {
-        var errors = new FieldErrors();
-        errors.present(answer.contact(), "contact");
-        if (errors.present(answer.by(), "by")) {
-            errors.atMost(answer.by(), 100, "by");
-        }
-        if (errors.present(answer.why(), "why")) {
-            errors.atMost(answer.why(), 2000, "why");
-        }
-        errors.refuseIfAny();
     }
 }

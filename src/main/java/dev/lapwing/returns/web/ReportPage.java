@@ -3,6 +3,8 @@ package dev.lapwing.returns.web;
 import dev.lapwing.platform.Identifier;
 import dev.lapwing.platform.Refused;
 import dev.lapwing.returns.application.AnsweringQuestions;
+import dev.lapwing.returns.application.DeskAnswer;
+import dev.lapwing.returns.application.OverrulingReadings;
 import dev.lapwing.web.FieldMessages;
 import dev.lapwing.web.Pages;
 import dev.lapwing.web.Roles;
@@ -30,13 +32,21 @@ class ReportPage {
     }
 
     /** The answer form as typed. */
-    record AnswerForm(String contact, String by, String why) {}
+    record AnswerForm(String contact, String by, String why) {
+        DeskAnswer answer() {
+            Boolean touched = "yes".equals(contact) ? Boolean.TRUE : "no".equals(contact) ? Boolean.FALSE : null;
+            return new DeskAnswer(touched, by, why);
+        }
+    }
 
     @Inject
     ReportViews views;
 
     @Inject
     AnsweringQuestions answering;
+
+    @Inject
+    OverrulingReadings overruling;
 
     @Inject
     Shell shell;
@@ -53,15 +63,26 @@ class ReportPage {
     @POST
     @Path("answer")
     public Response answer(@RestPath String id, @RestForm String contact, @RestForm String by, @RestForm String why) {
-        Boolean touched = "yes".equals(contact) ? Boolean.TRUE : "no".equals(contact) ? Boolean.FALSE : null;
+        var typed = new AnswerForm(contact, by, why);
+        return said(id, typed, () -> answering.answer(reportId(id), typed.answer()), "The answer is noted");
+    }
+
+    @POST
+    @Path("overrule")
+    public Response overrule(@RestPath String id, @RestForm String contact, @RestForm String by, @RestForm String why) {
+        var typed = new AnswerForm(contact, by, why);
+        return said(id, typed, () -> overruling.overrule(reportId(id), typed.answer()), "The correction is noted");
+    }
+
+    private Response said(String id, AnswerForm typed, Runnable act, String done) {
+        String here = "/desk/reports/" + reportId(id);
         try {
-            answering.answer(reportId(id), new AnsweringQuestions.Answer(touched, by, why));
-            return pages.go("/desk/reports/" + reportId(id), "The answer is noted");
+            act.run();
+            return pages.go(here, done);
         } catch (Refused refused) {
-            if (refused.kind() == Refused.Kind.INVALID) {
-                return page(400, id, FieldMessages.of(refused), new AnswerForm(contact, by, why));
-            }
-            return pages.goRefused("/desk/reports/" + reportId(id), refused.getMessage());
+            return refused.kind() == Refused.Kind.INVALID
+                    ? page(400, id, FieldMessages.of(refused), typed)
+                    : pages.goRefused(here, refused.getMessage());
         }
     }
 

@@ -2,7 +2,9 @@ package dev.lapwing.returns.web;
 
 import dev.lapwing.platform.Identifier;
 import dev.lapwing.returns.application.AnsweringQuestions;
+import dev.lapwing.returns.application.DeskAnswer;
 import dev.lapwing.returns.application.FilingReturnReport;
+import dev.lapwing.returns.application.OverrulingReadings;
 import dev.lapwing.returns.application.ReturnNotice;
 import dev.lapwing.returns.storage.ReturnReport;
 import dev.lapwing.web.Bodies;
@@ -26,6 +28,9 @@ class ReturnReportResource {
 
     @Inject
     AnsweringQuestions answering;
+
+    @Inject
+    OverrulingReadings overruling;
 
     @Inject
     ReportAnswers answers;
@@ -56,7 +61,16 @@ class ReturnReportResource {
     @Path("/{id}/answer")
     @RolesAllowed({Roles.COORDINATOR, Roles.DESK})
     @Transactional
-    public ReportAnswer answer(@RestPath String id, AnsweringQuestions.Answer answer) {
+    public ReportAnswer answer(@RestPath String id, DeskAnswer answer) {
         return answers.of(answering.answer(Identifier.of("return report", id), Bodies.require(answer)));
+    }
+
+    @POST
+    @Path("/{id}/correction")
+    @RolesAllowed({Roles.COORDINATOR, Roles.DESK})
+    @Idempotent
+    public Response overrule(@RestPath String id, DeskAnswer answer) {
+        ReturnReport report = overruling.overrule(Identifier.of("return report", id), Bodies.require(answer));
+        return Response.status(Response.Status.CREATED).entity(answers.of(report)).build();
     }
 }

@@ -9,7 +9,7 @@ import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.UUID;
 
 /** Keeps the rental log: a unit is out once at a time. */
@@ -45,10 +45,7 @@ public class LoggingRentals {
     /** Two entries for one unit wait for each other, so that neither misses the other's time. */
     private static Unit lock(String number) {
         Unit unit = Unit.require(number);
-        Unit.getEntityManager()
-                .createNativeQuery("select id from unit where id = :id for update", UUID.class)
-                .setParameter("id", unit.id)
-                .getSingleResult();
+        Rental.lockLogs(List.of(unit.id));
         return unit;
     }
 
@@ -57,8 +54,8 @@ public class LoggingRentals {
         RentalSpan.check(entry.out(), entry.back(), clock.instant(), errors);
         errors.atMost(entry.reference(), RentalSpan.LONGEST_REFERENCE, "reference");
         errors.refuseIfAny();
-        Instant out = entry.out().toInstant();
-        Instant back = instant(entry.back());
+        Instant out = RentalSpan.exact(entry.out());
+        Instant back = RentalSpan.exact(entry.back());
         Rental.sharingTime(rental.unit, rental.id, out, back)
                 .ifPresent(other -> errors.check(false, "out", RentalSpan.overlap(other.outAt, other.backAt)));
         errors.refuseIfAny();
@@ -67,9 +64,5 @@ public class LoggingRentals {
         rental.reference = entry.reference() == null || entry.reference().isBlank()
                 ? null
                 : entry.reference().strip();
-    }
-
-    private static Instant instant(OffsetDateTime time) {
-        return time == null ? null : time.toInstant();
     }
 }

@@ -4,6 +4,7 @@ import dev.lapwing.platform.FieldErrors;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
 
 /** What holds for the time of every rental, however it is entered. */
 final class RentalSpan {
@@ -19,8 +20,13 @@ final class RentalSpan {
             return;
         }
         if (back != null && inReach(back, "back", now, errors)) {
-            errors.check(back.toInstant().isAfter(out.toInstant()), "back", "must lie after out");
+            errors.check(exact(back).isAfter(exact(out)), "back", "must lie after out");
         }
+    }
+
+    /** Returns the instant as exactly as it is stored, in microseconds; null for null. */
+    static Instant exact(OffsetDateTime time) {
+        return time == null ? null : time.toInstant().truncatedTo(ChronoUnit.MICROS);
     }
 
     static String overlap(Instant out, Instant back) {

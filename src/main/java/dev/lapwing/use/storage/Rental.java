@@ -79,4 +79,35 @@ public class Rental extends PanacheEntityBase {
                         from)
                 .firstResultOptional();
     }
+
+    /** Makes others wait that want to write the logs of these units, until the transaction ends. */
+    public static void lockLogs(Collection<UUID> unitIds) {
+        getEntityManager()
+                .createNativeQuery("select id from unit where id in (:ids) order by id for update", UUID.class)
+                .setParameter("ids", unitIds)
+                .getResultList();
+    }
+
+    /** Returns the rentals of units that share time with a span or begin when it does; a null end is open. */
+    public static List<Rental> touching(Collection<UUID> unitIds, Instant from, Instant until) {
+        return list(
+                "unit.id in ?1 and (backAt is null or backAt >= ?2) and outAt <= ?3",
+                unitIds,
+                from,
+                until == null ? NEVER : until);
+    }
+
+    /** A place in the list of all rentals in order of time: everything up to and with it has been read. */
+    public record Place(Instant outAt, UUID id) {}
+
+    /** Returns up to {@code limit} rentals that follow a place, units and depots loaded with them. */
+    public static List<Rental> after(Place place, int limit) {
+        return find(
+                        "from Rental r join fetch r.unit u join fetch u.depot"
+                                + " where r.outAt > ?1 or r.outAt = ?1 and r.id > ?2 order by r.outAt, r.id",
+                        place.outAt(),
+                        place.id())
+                .range(0, limit - 1)
+                .list();
+    }
 }

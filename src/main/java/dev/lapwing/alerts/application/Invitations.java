@@ -1,0 +1,48 @@
+package dev.lapwing.alerts.application;
+
+import dev.lapwing.alerts.domain.Appointment;
+import dev.lapwing.alerts.domain.CalendarText;
+import dev.lapwing.alerts.mail.MailBuilder;
+import dev.lapwing.alerts.storage.OutboxList;
+import dev.lapwing.alerts.storage.OutboxMail;
+import dev.lapwing.care.domain.TaskKind;
+import dev.lapwing.care.storage.CareTask;
+import dev.lapwing.people.Staff;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+
+/** Adds to a mail the appointment in its reader's calendar (RFC 5546), or the withdrawal of one. */
+@ApplicationScoped
+class Invitations {
+    @Inject
+    MailBuilder builder;
+
+    /** Returns the number of the next change to a task's appointment. */
+    int nextSequence(CareTask task) {
+        return OutboxList.lastCalendarSequence(task.id) + 1;
+    }
+
+    void attach(OutboxMail mail, Appointment.Method method, int sequence, CareTask task, Staff reader, Letter letter) {
+        var appointment = new Appointment(
+                task.id + "@" + builder.domain(),
+                sequence,
+                method,
+                mail.createdAt,
+                when(task),
+                letter.subject(),
+                task.depot.name,
+                letter.lead() + "\n" + letter.link().address(),
+                letter.link().address(),
+                builder.organizer(),
+                new Appointment.Person(reader.fullName, reader.mail));
+        mail.calendarPart = CalendarText.of(appointment);
+        mail.calendarMethod = method;
+        mail.calendarSequence = sequence;
+    }
+
+    private static Appointment.When when(CareTask task) {
+        return task.kind == TaskKind.STRIKE_INSPECTION
+                ? Appointment.When.at(task.dueAt)
+                : Appointment.When.on(task.due);
+    }
+}
