@@ -1,7 +1,7 @@
 -- One row per depot and local day whose digests were written; keeps a second run from writing them again.
 create table digest_day (
   depot_code varchar(40) not null references depot (code),
-  day date not null,
+  on_date date not null,
   written_at timestamp with time zone not null,
-  primary key (depot_code, day)
+  primary key (depot_code, on_date)
 );

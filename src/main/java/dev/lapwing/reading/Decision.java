@@ -10,7 +10,7 @@ record Decision(ContactVerdict verdict, double score) {
     /** Thresholds and guards, set by cross-validation on the development notes. */
     private static final double CONTACT = 0.5;
 
-    private static final double UNCLEAR = 0.2;
+    private static final double UNCLEAR = 0.22;
     private static final double PLAINLY_SAID = 0.84;
     private static final double HALF_LIKELY = 0.35;
     private static final double JUST_OPEN = 0.49;

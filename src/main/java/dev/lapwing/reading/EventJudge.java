@@ -15,6 +15,7 @@ final class EventJudge {
     private static final double WEAK = 0.35;
     private static final double FAINT = 0.1;
     private static final int OBJECT_REACH = 5;
+    private static final int TOUCH_REACH = 2;
     private static final int BESIDE = 1;
     private static final Sign[] MARKED = {
         Sign.OVERHEAD, Sign.TALL, Sign.ROOF, Sign.DROPPING, Sign.LOW, Sign.BELOW, Sign.OTHER
@@ -64,9 +65,12 @@ final class EventJudge {
     private boolean elsewhere() {
         Signal other = near.nearest(Sign.ELSEWHERE);
         boolean cameDown = event.is(Sign.FALL) && near.has(Sign.ROOF);
+        Signal unit = near.nearest(Sign.UNIT);
+        boolean toUs = unit != null && other != null && unit.from >= other.to && near.wordsTo(unit) <= TOUCH_REACH;
         return belonging()
                 || other != null
                         && !cameDown
+                        && !toUs
                         && !near.borrowed()
                         && (other.from < event.from || near.object() == null || other.from <= near.object().from);
     }
@@ -91,7 +95,7 @@ final class EventJudge {
         if (near.has(Sign.ROOF)) {
             return finding(Sentence.CONTACT_WITH_ROOF, near.borrowed() ? LIKELY : CERTAIN, near.nearest(Sign.ROOF));
         }
-        if (near.has(Sign.BELOW) || groundObject) {
+        if (near.has(Sign.BELOW) || groundObject || otherActs()) {
             return below();
         }
         if (near.has(Sign.OVERHEAD)) {
@@ -116,6 +120,16 @@ final class EventJudge {
                 : finding(Sentence.OPEN_CONTACT, near.endsClause() ? WEAK : FAINT, null);
     }
 
+    /** "A truck hit the bridge": something of the ground is the one that acts. */
+    private boolean otherActs() {
+        Signal other = near.nearest(Sign.OTHER);
+        Signal unit = near.nearest(Sign.UNIT);
+        return other != null
+                && other.to <= event.from
+                && event.from - other.to <= TOUCH_REACH
+                && (unit == null || near.wordsTo(unit) > TOUCH_REACH);
+    }
+
     private Finding touch() {
         Signal overhead = near.nearestOf(Sign.OVERHEAD, Sign.TALL);
         if (near.borrowed() || overhead == null || near.has(Sign.BELOW)) {
@@ -124,14 +138,14 @@ final class EventJudge {
         if (near.has(Sign.ROOF)) {
             return finding(Sentence.CONTACT_WITH_OVERHEAD, STRONG, overhead);
         }
-        boolean close = near.object() == overhead && near.wordsTo(overhead) < OBJECT_REACH;
+        boolean close = near.object() == overhead && near.wordsTo(overhead) <= TOUCH_REACH;
         return close && overhead.is(Sign.OVERHEAD)
                 ? finding(Sentence.CONTACT_WITH_OVERHEAD, LIKELY, overhead)
                 : Finding.NONE;
     }
 
     private Finding stuck() {
-        Signal above = near.nearest(Sign.OVERHEAD);
+        Signal above = otherActs() ? null : near.nearest(Sign.OVERHEAD);
         if (above != null && !near.has(Sign.BELOW)) {
             return finding(Sentence.CONTACT_WITH_OVERHEAD, near.borrowed() ? OPEN : LIKELY, above);
         }

@@ -43,6 +43,7 @@ final class Scopes {
     }
 
     void mark() {
+        questions();
         for (int i = 0; i < signals.size(); i++) {
             Signal trigger = signals.get(i);
             if (trigger.is(Sign.NOT) && !undoes(i)) {
@@ -87,6 +88,40 @@ final class Scopes {
             }
         }
         return false;
+    }
+
+    /** What stands in a question is at most supposed. */
+    private void questions() {
+        int from = 0;
+        for (int i = 1; i <= tokens.size; i++) {
+            if (i == tokens.size || tokens.breakBefore[i] == Tokens.STOP) {
+                if (tokens.asksBehind(i - 1)) {
+                    suppose(from, i);
+                }
+                from = i;
+            }
+        }
+    }
+
+    private void suppose(int from, int to) {
+        for (int i = firstAt(from); i < signals.size() && signals.get(i).from < to; i++) {
+            signals.get(i).mark(Standing.SUPPOSED, null);
+        }
+    }
+
+    /** Returns the number of the first signal at or behind a token, by halving. */
+    private int firstAt(int token) {
+        int low = 0;
+        int high = signals.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (signals.get(middle).from < token) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
     }
 
     /** "The old bridge", "el puente viejo": the thing is old, not what happened. */

@@ -71,6 +71,17 @@ final class Tokens {
         return text.text().indexOf('?') >= 0;
     }
 
+    /** Returns whether a question mark follows token i before the next one. */
+    boolean asksBehind(int i) {
+        int to = i + 1 < size ? start[i + 1] : text.text().length();
+        for (int at = end[i]; at < to; at++) {
+            if (text.text().charAt(at) == '?') {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private void grow() {
         int capacity = size * 2;
         start = Arrays.copyOf(start, capacity);

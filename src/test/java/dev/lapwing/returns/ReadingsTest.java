@@ -56,14 +56,16 @@ class ReadingsTest {
                 .jsonPath();
 
         List<Map<String, Object>> evidence = reading.getList("evidence");
-        assertThat(evidence).isNotEmpty().allSatisfy(piece -> assertThat(
-                        note.substring((int) piece.get("start"), (int) piece.get("end")))
-                .isEqualTo(piece.get("text")));
+        assertThat(evidence)
+                .isNotEmpty()
+                .allSatisfy(piece -> assertThat(note.substring((int) piece.get("start"), (int) piece.get("end")))
+                        .isEqualTo(piece.get("text")));
     }
 
     @Test
     void aBatchIsAnsweredLineByLineInOrderAndABadLineStopsNothing() throws IOException {
-        String lines = "{\"note\": \"a branch scraped the roof\"}\nnot json\n\n{\"note\": \"all fine\"}\n{\"note\": 7}\n{}\n";
+        String lines =
+                "{\"note\": \"a branch scraped the roof\"}\nnot json\n\n{\"note\": \"all fine\"}\n{\"note\": 7}\n{}\n";
 
         String[] answers = batch(lines).split("\n");
 
@@ -72,7 +74,11 @@ class ReadingsTest {
         assertThat(JSON.readTree(answers[1]).path("line").asInt()).isEqualTo(2);
         assertThat(JSON.readTree(answers[2]).path("verdict").asText()).isEqualTo("none");
         assertThat(JSON.readTree(answers[3]).path("line").asInt()).isEqualTo(5);
-        assertThat(JSON.readTree(answers[4]).path("errors").path(0).path("field").asText())
+        assertThat(JSON.readTree(answers[4])
+                        .path("errors")
+                        .path(0)
+                        .path("field")
+                        .asText())
                 .isEqualTo("note");
     }
 

@@ -12,7 +12,7 @@ public final class DigestDays {
     public static boolean claim(String depotCode, LocalDate day, Instant now) {
         return Panache.getEntityManager()
                         .createNativeQuery("""
-                                insert into digest_day (depot_code, day, written_at) values (:depot, :day, :now)
+                                insert into digest_day (depot_code, on_date, written_at) values (:depot, :day, :now)
                                 on conflict do nothing
                                 """)
                         .setParameter("depot", depotCode)
