@@ -3,6 +3,7 @@ package dev.lapwing.web;
 import dev.lapwing.platform.FieldError;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import io.vertx.core.http.HttpMethod;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -43,7 +44,7 @@ class ProblemAnswers {
     /** Sends people to the sign-in page, and asks programs for their credentials. */
     Response signIn(String detail) {
         if (forPeople()) {
-            String back = URLEncoder.encode(request.request().uri(), StandardCharsets.UTF_8);
+            String back = URLEncoder.encode(wayBack(), StandardCharsets.UTF_8);
             return Response.seeOther(URI.create("/sign-in?next=" + back)).build();
         }
         return Response.status(401)
@@ -51,6 +52,11 @@ class ProblemAnswers {
                 .type(Problem.MEDIA_TYPE)
                 .entity(Problem.of(401, detail, List.of()))
                 .build();
+    }
+
+    /** Returns where to go on after signing in: a form that was sent cannot be opened as a page, so its sender starts anew. */
+    private String wayBack() {
+        return request.request().method() == HttpMethod.GET ? request.request().uri() : "/";
     }
 
     private boolean forPeople() {

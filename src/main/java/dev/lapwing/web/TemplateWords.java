@@ -9,6 +9,11 @@ import java.nio.charset.StandardCharsets;
 final class TemplateWords {
     private TemplateWords() {}
 
+    /** Returns the length of a bar of up to 90 points for a count: six for each, the longest for 15 and more. */
+    static int barWidth(Integer count) {
+        return Math.min(90, count * 6);
+    }
+
     /** Returns the text as one part of a path. */
     static String urlPart(String text) {
         return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");

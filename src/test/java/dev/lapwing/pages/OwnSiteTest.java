@@ -87,4 +87,22 @@ class OwnSiteTest {
                     .header("Location", endsWith(":" + RestAssured.port + "/"));
         }
     }
+
+    @Test
+    void whoeverIsNotSignedInIsSentToSignInAndBackToThePageThatWasAskedFor() {
+        var stranger = given().redirects().follow(false).accept("text/html");
+        stranger.get("/units?search=HR")
+                .then()
+                .statusCode(303)
+                .header("Location", endsWith("/sign-in?next=%2Funits%3Fsearch%3DHR"));
+
+        given().redirects()
+                .follow(false)
+                .accept("text/html")
+                .formParam("note", "scraped the top")
+                .post("/desk")
+                .then()
+                .statusCode(303)
+                .header("Location", endsWith("/sign-in?next=%2F"));
+    }
 }

@@ -98,6 +98,12 @@ class PagesTest {
             coordinator.go("/outbox");
             coordinator.findNothingWrong("mails");
             coordinator.picture("outbox" + sizeOf(window));
+            coordinator.go("/ahead");
+            coordinator.findNothingWrong("weeks ahead");
+            coordinator.picture("ahead" + sizeOf(window));
+            coordinator.go("/figures");
+            coordinator.findNothingWrong("figures");
+            coordinator.picture("figures" + sizeOf(window));
         }
     }
 

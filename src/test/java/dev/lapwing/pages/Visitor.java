@@ -31,6 +31,8 @@ final class Visitor implements AutoCloseable {
         }
     }
 
+    private static final Path PICTURES = Path.of(System.getProperty("lapwing.pictures", "target/pictures"));
+
     private final BrowserContext context;
     private final Page page;
     private final String root;
@@ -107,9 +109,10 @@ final class Visitor implements AutoCloseable {
                 .isEmpty();
     }
 
+    /** Takes a picture for the user guide; the folder is that of {@code -Dlapwing.pictures}. */
     void picture(String name) {
         page.screenshot(new Page.ScreenshotOptions()
-                .setPath(Path.of("target", "screenshots", name + ".png"))
+                .setPath(PICTURES.resolve(name + ".png"))
                 .setFullPage(true));
     }
 
