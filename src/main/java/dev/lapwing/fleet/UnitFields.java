@@ -38,7 +38,12 @@ final class UnitFields {
         unit.lengthMetres = metres(request.lengthMetres(), LONGEST, "lengthMetres", errors);
         unit.heightMetres = metres(request.heightMetres(), HIGHEST, "heightMetres", errors);
         unit.storage = errors.word(Storage.class, request.storage(), "storage").orElse(Storage.OUTSIDE);
-        unit.roof = errors.present(request.roof(), "roof") ? roof(unit.roof, request.roof(), today, errors) : null;
+        if (errors.present(request.roof(), "roof")) {
+            if (unit.roof == null) {
+                unit.roof = new Roof();
+            }
+            roof(unit.roof, request.roof(), today, errors);
+        }
     }
 
     private static String vin(String typed, FieldErrors errors) {
@@ -70,9 +75,8 @@ final class UnitFields {
         return inReach ? value.setScale(DECIMALS, RoundingMode.HALF_UP) : null;
     }
 
-    /** Fills the roof that is there, since a new one would count as a change even with nothing new in it. */
-    private static Roof roof(Roof before, UnitRequest.RoofRequest request, LocalDate today, FieldErrors errors) {
-        Roof roof = before == null ? new Roof() : before;
+    /** Fills the roof that is there: to set another would count as a change even with nothing new in it. */
+    private static void roof(Roof roof, UnitRequest.RoofRequest request, LocalDate today, FieldErrors errors) {
         errors.present(request.surface(), "roof.surface");
         roof.surface =
                 errors.word(Surface.class, request.surface(), "roof.surface").orElse(null);
@@ -83,7 +87,6 @@ final class UnitFields {
         roof.sealant = text(request.sealant(), "roof.sealant", errors);
         roof.confirmedOn = past(request.confirmedOn(), today, "roof.confirmedOn", errors);
         roof.installedOn = past(request.installedOn(), today, "roof.installedOn", errors);
-        return roof;
     }
 
     private static String text(String typed, String field, FieldErrors errors) {

@@ -77,40 +77,48 @@ class UnitsTable implements CsvTable {
             var read = new UnitRow(row, before);
             UnitRequest request = read.request();
             UnitRow.Service service = read.service();
-            check(row, request);
+            Unit draft = filled(new Unit(), row, request, service, now);
             if (row.good()) {
-                Unit unit = before == null ? added(now) : before;
-                fill(unit, request, service, now);
-                if (before == null) {
-                    unit.persist();
-                    known.put(unit.number, unit);
-                }
-                goingIn.put(unit, row);
+                goingIn.put(
+                        before == null ? added(draft, known, now) : changed(before, draft, request, service, now), row);
             }
         }
         others.forEach(other -> other.store(goingIn, now, by));
     }
 
-    /** Checks the row on a unit that is thrown away, so that a row that is rejected leaves no trace. */
-    private void check(CsvRow row, UnitRequest request) {
+    /** Fills a unit from a row and rejects what is wrong. */
+    private Unit filled(Unit unit, CsvRow row, UnitRequest request, UnitRow.Service service, Instant now) {
         var errors = new FieldErrors();
-        UnitFields.fill(new Unit(), request, LocalDate.now(clock), errors);
+        fill(unit, request, service, now, errors);
         row.reject(errors.list(), UnitRow::columnOf);
         others.forEach(other -> other.check(row));
-    }
-
-    private Unit added(Instant now) {
-        var unit = new Unit();
-        unit.id = ids.next();
-        unit.createdAt = now;
         return unit;
     }
 
-    private void fill(Unit unit, UnitRequest request, UnitRow.Service service, Instant now) {
-        UnitFields.fill(unit, request, LocalDate.now(clock), new FieldErrors());
-        unit.inServiceFrom = service.from() == null ? unit.depot.dateAt(now) : service.from();
+    private void fill(Unit unit, UnitRequest request, UnitRow.Service service, Instant now, FieldErrors errors) {
+        UnitFields.fill(unit, request, LocalDate.now(clock), errors);
+        boolean fromToday = service.from() == null && unit.depot != null;
+        unit.inServiceFrom = fromToday ? unit.depot.dateAt(now) : service.from();
         unit.outOfServiceOn = service.until();
         unit.outOfServiceWhy = service.why();
+    }
+
+    private Unit added(Unit draft, Map<String, Unit> known, Instant now) {
+        draft.id = ids.next();
+        draft.createdAt = now;
+        draft.persist();
+        known.put(draft.number, draft);
+        return draft;
+    }
+
+    /** Changes a unit unless the row says what is known already. */
+    private Unit changed(Unit unit, Unit draft, UnitRequest request, UnitRow.Service service, Instant now) {
+        boolean same =
+                ofTheUnit(unit).equals(ofTheUnit(draft)) && ofItsService(unit).equals(ofItsService(draft));
+        if (!same) {
+            fill(unit, request, service, now, new FieldErrors());
+        }
+        return unit;
     }
 
     @Override
@@ -128,10 +136,7 @@ class UnitsTable implements CsvTable {
             List<String> none = Collections.nCopies(others.get(i).columns().size(), null);
             cells.addAll(added.get(i).getOrDefault(unit.id, none));
         }
-        cells.add(unit.storage.word());
-        cells.add(unit.inServiceFrom.toString());
-        cells.add(Objects.toString(unit.outOfServiceOn, null));
-        cells.add(unit.outOfServiceWhy);
+        cells.addAll(ofItsService(unit));
         return cells;
     }
 
@@ -151,6 +156,14 @@ class UnitsTable implements CsvTable {
                 Objects.toString(roof.confirmedOn, null),
                 roof.sealant,
                 Objects.toString(roof.installedOn, null));
+    }
+
+    private static List<String> ofItsService(Unit unit) {
+        return Arrays.asList(
+                unit.storage.word(),
+                unit.inServiceFrom.toString(),
+                Objects.toString(unit.outOfServiceOn, null),
+                unit.outOfServiceWhy);
     }
 
     private static String plain(BigDecimal metres) {

@@ -73,7 +73,9 @@ class UseColumns implements RegisterColumns {
             if (row.has(PATTERN)) {
                 pattern(unit, row, before.get(unit.id), now, by);
             }
-            if (row.has(OPENS)) {
+            boolean other = !Objects.equals(unit.seasonOpens, row.text(OPENS))
+                    || !Objects.equals(unit.seasonCloses, row.text(CLOSES));
+            if (row.has(OPENS) && other) {
                 unit.seasonOpens = row.text(OPENS);
                 unit.seasonCloses = row.text(CLOSES);
             }
