@@ -15,8 +15,8 @@ final class DepotFields {
 
     private DepotFields() {}
 
-    /** Notes what is wrong, with the names that the days of the season have where it was sent. */
-    static void check(DepotRequest request, String opensField, String closesField, FieldErrors errors) {
+    /** Notes what is wrong. */
+    static void check(DepotRequest request, FieldErrors errors) {
         if (errors.present(request.code(), "code")) {
             errors.check(
                     CODE.matcher(request.code()).matches(),
@@ -29,11 +29,11 @@ final class DepotFields {
         }
         if (errors.present(request.zone(), "zone")) {
             boolean known = ZoneId.getAvailableZoneIds().contains(request.zone());
-            errors.check(known, "zone", "is not the name of a time zone, such as America/Phoenix");
+            errors.check(known, "zone", "is not the IANA name of a time zone, such as America/Phoenix");
         }
         if (errors.present(request.season(), "season")) {
-            monthDay(request.season().opens(), opensField, errors);
-            monthDay(request.season().closes(), closesField, errors);
+            monthDay(request.season().opens(), "season.opens", errors);
+            monthDay(request.season().closes(), "season.closes", errors);
         }
         mail(request.deskMail(), errors);
     }
@@ -49,7 +49,7 @@ final class DepotFields {
 
     private static void monthDay(String text, String field, FieldErrors errors) {
         if (errors.present(text, field)) {
-            errors.check(isMonthDay(text), field, "must be a month and a day, such as 04-01");
+            errors.check(isMonthDay(text), field, "is not a day of the year, MM-dd");
         }
     }
 

@@ -46,7 +46,7 @@ class KeepingDepots {
 
     private static void check(DepotRequest request) {
         var errors = new FieldErrors();
-        DepotFields.check(request, "season.opens", "season.closes", errors);
+        DepotFields.check(request, errors);
         errors.refuseIfAny();
     }
 

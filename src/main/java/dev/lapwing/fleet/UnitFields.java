@@ -38,7 +38,7 @@ final class UnitFields {
         unit.lengthMetres = metres(request.lengthMetres(), LONGEST, "lengthMetres", errors);
         unit.heightMetres = metres(request.heightMetres(), HIGHEST, "heightMetres", errors);
         unit.storage = errors.word(Storage.class, request.storage(), "storage").orElse(Storage.OUTSIDE);
-        unit.roof = errors.present(request.roof(), "roof") ? roof(request.roof(), today, errors) : null;
+        unit.roof = errors.present(request.roof(), "roof") ? roof(unit.roof, request.roof(), today, errors) : null;
     }
 
     private static String vin(String typed, FieldErrors errors) {
@@ -70,8 +70,9 @@ final class UnitFields {
         return inReach ? value.setScale(DECIMALS, RoundingMode.HALF_UP) : null;
     }
 
-    private static Roof roof(UnitRequest.RoofRequest request, LocalDate today, FieldErrors errors) {
-        var roof = new Roof();
+    /** Fills the roof that is there, since a new one would count as a change even with nothing new in it. */
+    private static Roof roof(Roof before, UnitRequest.RoofRequest request, LocalDate today, FieldErrors errors) {
+        Roof roof = before == null ? new Roof() : before;
         errors.present(request.surface(), "roof.surface");
         roof.surface =
                 errors.word(Surface.class, request.surface(), "roof.surface").orElse(null);
