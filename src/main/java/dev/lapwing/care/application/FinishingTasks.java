@@ -8,7 +8,7 @@ import dev.lapwing.care.storage.TaskStep;
 import dev.lapwing.platform.Refused;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
-import jakarta.persistence.LockModeType;
+import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
 import java.util.List;
@@ -27,13 +27,22 @@ public class FinishingTasks {
     @Transactional(Transactional.TxType.MANDATORY)
     public CareTask underWay(UUID id, Signer who) {
         CareTask task = CareTask.require(id);
-        CareTask.getEntityManager().refresh(task, LockModeType.PESSIMISTIC_WRITE);
+        lock(task);
         MovingTasks.requireOwn(task, who.username(), who.coordinator());
         if (task.state != TaskState.UNDER_WAY) {
             throw Refused.conflict(
                     "The task is " + task.state.word() + "; its sheet is filled in while it is under way");
         }
         return task;
+    }
+
+    /** Takes the lock in plain SQL: the dialect's own clause for it is not understood by both engines. */
+    private static void lock(CareTask task) {
+        EntityManager database = CareTask.getEntityManager();
+        database.createNativeQuery("select id from care_task where id = :id for update", UUID.class)
+                .setParameter("id", task.id)
+                .getSingleResult();
+        database.refresh(task);
     }
 
     /** Ends a task as done. */
