@@ -4,7 +4,6 @@ import dev.lapwing.care.StrikeWorkOpened;
 import dev.lapwing.care.Tech;
 import dev.lapwing.care.TechRoster;
 import dev.lapwing.care.domain.HoldCause;
-import dev.lapwing.care.domain.HoldState;
 import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.domain.TaskOrigin;
 import dev.lapwing.care.domain.TaskState;
@@ -20,19 +19,20 @@ import jakarta.enterprise.event.Event;
 import jakarta.enterprise.event.Observes;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
 
 /** Answers a strike at once: the unit is held, and its inspection is due this instant and given to a tech. */
 @ApplicationScoped
 class AnsweringStrikes {
     @Inject
     TechRoster roster;
+
+    @Inject
+    OpeningHolds holds;
 
     @Inject
     TaskLog log;
@@ -46,7 +46,7 @@ class AnsweringStrikes {
     @Transactional(Transactional.TxType.MANDATORY)
     void roofStruck(@Observes RoofStruck strike) {
         Unit unit = Unit.findById(strike.unitId());
-        Hold hold = hold(unit, HoldCause.STRIKE, strike.strikeId(), strike.words(), strike.seenAt(), strike.by());
+        Hold hold = holds.open(unit, HoldCause.STRIKE, strike.strikeId(), strike.words(), strike.seenAt(), strike.by());
         CareTask task = inspection(unit, strike);
         opened.fire(new StrikeWorkOpened(task.id, hold.id));
     }
@@ -54,7 +54,7 @@ class AnsweringStrikes {
     @Transactional(Transactional.TxType.MANDATORY)
     void contactDoubted(@Observes ContactDoubted doubt) {
         Unit unit = Unit.findById(doubt.unitId());
-        hold(unit, HoldCause.QUESTION, doubt.questionId(), doubt.words(), doubt.at(), doubt.by());
+        holds.open(unit, HoldCause.QUESTION, doubt.questionId(), doubt.words(), doubt.at(), doubt.by());
     }
 
     @Transactional(Transactional.TxType.MANDATORY)
@@ -62,20 +62,6 @@ class AnsweringStrikes {
         String statement =
                 (answer.contact() ? "Answered: there was contact, the strike's own hold stands. " : "") + answer.why();
         Hold.ofCause(answer.questionId()).ifPresent(hold -> hold.release(answer.by(), statement, answer.at()));
-    }
-
-    private Hold hold(Unit unit, HoldCause cause, UUID causeId, String words, Instant at, String by) {
-        var hold = new Hold();
-        hold.id = ids.next();
-        hold.unit = unit;
-        hold.cause = cause;
-        hold.causeId = causeId;
-        hold.words = words;
-        hold.state = HoldState.OPEN;
-        hold.openedAt = at;
-        hold.openedBy = by;
-        hold.persist();
-        return hold;
     }
 
     private CareTask inspection(Unit unit, RoofStruck strike) {

@@ -83,7 +83,7 @@ public class MovingTasks {
         return task;
     }
 
-    private static void requireOwn(CareTask task, String by, boolean coordinator) {
+    static void requireOwn(CareTask task, String by, boolean coordinator) {
         if (!coordinator && task.assignee != null && !task.assignee.equals(by)) {
             throw Refused.conflict("The task was given to someone else; ask the coordinator to hand it over");
         }

@@ -1,9 +1,9 @@
 package dev.lapwing.care.application;
 
+import dev.lapwing.care.ReleaseCheck;
+import dev.lapwing.care.Signer;
 import dev.lapwing.care.domain.HoldCause;
 import dev.lapwing.care.domain.HoldState;
-import dev.lapwing.care.domain.TaskState;
-import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.care.storage.Hold;
 import dev.lapwing.platform.FieldErrors;
 import dev.lapwing.platform.Refused;
@@ -11,12 +11,17 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
 import java.util.UUID;
 
-/** Ends holds, once what caused them has been looked at. */
+/** Ends holds, once what caused them has been looked at and put right. */
 @ApplicationScoped
 public class ReleasingHolds {
     private static final int LONGEST_STATEMENT = 2000;
+
+    @Inject
+    ReleaseCheck check;
 
     @Inject
     Clock clock;
@@ -24,18 +29,14 @@ public class ReleasingHolds {
     /**
      * Releases a hold.
      *
-     * @param by the person who signs
+     * @param by the name of the person who signs
      * @param statement what they state
      */
     @Transactional
-    public Hold release(UUID id, String by, String statement) {
+    public Hold release(UUID id, Signer signer, String by, String statement) {
         var errors = new FieldErrors();
-        if (errors.present(by, "by")) {
-            errors.atMost(by, 100, "by");
-        }
-        if (errors.present(statement, "statement")) {
-            errors.atMost(statement, LONGEST_STATEMENT, "statement");
-        }
+        checkWords(errors, by, 100, "by");
+        checkWords(errors, statement, LONGEST_STATEMENT, "statement");
         errors.refuseIfAny();
         Hold hold = Hold.findById(id);
         if (hold == null) {
@@ -44,20 +45,31 @@ public class ReleasingHolds {
         if (hold.state == HoldState.RELEASED) {
             throw Refused.conflict("The hold was released by " + hold.releasedBy);
         }
-        requireLookedAt(hold);
-        hold.release(by.strip(), statement.strip(), clock.instant());
-        return hold;
-    }
-
-    private static void requireLookedAt(Hold hold) {
         if (hold.cause == HoldCause.QUESTION) {
             throw Refused.conflict("The desk has not answered whether the roof was touched");
         }
-        boolean inspected = CareTask.ofStrike(hold.causeId)
-                .filter(task -> task.state == TaskState.DONE)
-                .isPresent();
-        if (!inspected) {
-            throw Refused.conflict("The roof has not been inspected since; sign the inspection off first");
+        List<String> missing = releaseIfGranted(hold, signer, by.strip(), statement.strip(), clock.instant());
+        if (!missing.isEmpty()) {
+            throw Refused.conflict("The hold stands: " + String.join("; ", missing));
+        }
+        return hold;
+    }
+
+    /** Releases an open hold if nothing is missing; returns what is. */
+    @Transactional(Transactional.TxType.MANDATORY)
+    public List<String> releaseIfGranted(Hold hold, Signer signer, String by, String statement, Instant at) {
+        ReleaseCheck.Decision decision = check.decide(hold, signer, statement, at);
+        if (decision.missing().isEmpty()) {
+            hold.release(by, statement, at);
+            hold.ground = decision.ground();
+        }
+        return decision.missing();
+    }
+
+    private static void checkWords(FieldErrors errors, String words, int most, String field) {
+        if (errors.present(words, field)) {
+            errors.atMost(words, most, field);
+            errors.check(words.indexOf('\0') < 0, field, "holds a NUL character");
         }
     }
 }

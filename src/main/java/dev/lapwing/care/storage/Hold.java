@@ -56,6 +56,9 @@ public class Hold extends PanacheEntityBase {
     /** What the person who released it stated. */
     public String statement;
 
+    /** What the release certified, such as {@code repair-unnecessary}; null while open or when an answer ended it. */
+    public String ground;
+
     public static Optional<Hold> ofCause(UUID causeId) {
         return find("causeId", causeId).firstResultOptional();
     }

@@ -34,6 +34,12 @@ public class TaskStep extends PanacheEntityBase {
 
     public String words;
 
+    /** Returns the step that first brought a task into a state it has been in. */
+    public static TaskStep firstIn(UUID taskId, TaskState state) {
+        return find("taskId = ?1 and state = ?2 order by position", taskId, state)
+                .firstResult();
+    }
+
     public static List<TaskStep> of(UUID taskId) {
         return list("taskId = ?1 order by position", taskId);
     }

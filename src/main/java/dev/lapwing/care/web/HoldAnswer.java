@@ -19,7 +19,8 @@ record HoldAnswer(
         String openedBy,
         OffsetDateTime releasedAt,
         String releasedBy,
-        String statement) {
+        String statement,
+        String ground) {
 
     static HoldAnswer of(Hold hold) {
         ZoneId zone = hold.unit.depot.zoneId();
@@ -34,6 +35,7 @@ record HoldAnswer(
                 hold.openedBy,
                 hold.releasedAt == null ? null : hold.releasedAt.atZone(zone).toOffsetDateTime(),
                 hold.releasedBy,
-                hold.statement);
+                hold.statement,
+                hold.ground);
     }
 }

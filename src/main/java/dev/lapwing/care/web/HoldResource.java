@@ -1,5 +1,6 @@
 package dev.lapwing.care.web;
 
+import dev.lapwing.care.Signer;
 import dev.lapwing.care.application.ReleasingHolds;
 import dev.lapwing.care.domain.HoldState;
 import dev.lapwing.care.storage.Hold;
@@ -7,6 +8,7 @@ import dev.lapwing.platform.FieldErrors;
 import dev.lapwing.platform.Identifier;
 import dev.lapwing.web.Page;
 import dev.lapwing.web.Roles;
+import io.quarkus.security.identity.SecurityIdentity;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
@@ -24,6 +26,9 @@ class HoldResource {
 
     @Inject
     ReleasingHolds releasing;
+
+    @Inject
+    SecurityIdentity identity;
 
     @GET
     @RolesAllowed({Roles.COORDINATOR, Roles.DESK, Roles.TECH})
@@ -45,6 +50,7 @@ class HoldResource {
     @Transactional
     public HoldAnswer release(@RestPath String id, Release release) {
         Release asked = release == null ? new Release(null, null) : release;
-        return HoldAnswer.of(releasing.release(Identifier.of("hold", id), asked.by(), asked.statement()));
+        var signer = new Signer(identity.getPrincipal().getName(), identity.getRoles());
+        return HoldAnswer.of(releasing.release(Identifier.of("hold", id), signer, asked.by(), asked.statement()));
     }
 }

@@ -69,6 +69,11 @@ public class Rental extends PanacheEntityBase {
                 .list();
     }
 
+    /** Returns the first rental of a unit that begins after an instant. */
+    public static Optional<Rental> nextOf(Unit unit, Instant after) {
+        return find("unit = ?1 and outAt > ?2 order by outAt", unit, after).firstResultOptional();
+    }
+
     /** Returns the earliest other rental of the unit that shares time with a span; a null end is open. */
     public static Optional<Rental> sharingTime(Unit unit, UUID except, Instant from, Instant until) {
         return find(

@@ -92,6 +92,8 @@ public record FindingEntry(String zone, String kind, String depth, String extent
     private void checkNote(List<FieldError> errors) {
         if (note != null && note.length() > LONGEST_NOTE) {
             errors.add(new FieldError("note", "has at most " + LONGEST_NOTE + " characters"));
+        } else if (note != null && note.indexOf('\0') >= 0) {
+            errors.add(new FieldError("note", "must not hold a NUL character"));
         }
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Decides whether a hold ends.
@@ -109,9 +110,9 @@ public record ReleaseRules(Set<String> roles, boolean secondPersonAfterRepair) {
 
     private static void checkHoldingWork(SignedInspection inspection, ReleaseRequest request, List<String> missing) {
         List<SignedWork> done = doneSince(inspection.signedAt(), request);
-        for (Work needed : inspection.outcome().holdingWork()) {
+        for (Work needed : new TreeSet<>(inspection.holdingWork())) {
             if (done.stream().noneMatch(work -> work.work().covers(needed))) {
-                missing.add("the verdict is " + inspection.outcome().verdict().word() + ": "
+                missing.add("the verdict is " + inspection.verdict().word() + ": "
                         + needed.word().replace('-', ' ') + " is not yet done and signed");
             }
         }
@@ -129,7 +130,7 @@ public record ReleaseRules(Set<String> roles, boolean secondPersonAfterRepair) {
 
     private static Release granted(SignedInspection inspection, List<SignedWork> repairs) {
         String verdict = "inspected by " + inspection.by() + ", verdict "
-                + inspection.outcome().verdict().word();
+                + inspection.verdict().word();
         if (repairs.isEmpty()) {
             return new Release.Granted(Release.Ground.REPAIR_UNNECESSARY, verdict);
         }

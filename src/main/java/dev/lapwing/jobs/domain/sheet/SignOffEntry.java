@@ -13,13 +13,17 @@ import java.util.List;
  * @param statement what the signer states in own words
  */
 public record SignOffEntry(String by, Boolean cautionsRead, Boolean dryAtInspection, String statement) {
-    private static final int LONGEST_STATEMENT = 4_000;
+    private static final int LONGEST_NAME = 100;
+    /** A statement also stands on the hold that it ends. */
+    private static final int LONGEST_STATEMENT = 2_000;
 
     /** Returns everything that keeps the sheet from being signed; empty when it can be. */
     public List<FieldError> check() {
         List<FieldError> errors = new ArrayList<>();
         if (by == null || by.isBlank()) {
             errors.add(new FieldError("by", "is needed: who signs"));
+        } else if (by.length() > LONGEST_NAME || by.chars().anyMatch(Character::isISOControl)) {
+            errors.add(new FieldError("by", "has at most " + LONGEST_NAME + " characters, no control characters"));
         }
         if (!Boolean.TRUE.equals(cautionsRead)) {
             errors.add(new FieldError("cautionsRead", "must be true: read the cautions before you sign"));
@@ -33,6 +37,8 @@ public record SignOffEntry(String by, Boolean cautionsRead, Boolean dryAtInspect
             errors.add(new FieldError("statement", "is needed: what you state with your signature"));
         } else if (statement.length() > LONGEST_STATEMENT) {
             errors.add(new FieldError("statement", "has at most " + LONGEST_STATEMENT + " characters"));
+        } else if (statement.indexOf('\0') >= 0) {
+            errors.add(new FieldError("statement", "must not hold a NUL character"));
         }
         return errors;
     }

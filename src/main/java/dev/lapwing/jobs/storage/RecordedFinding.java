@@ -1,0 +1,78 @@
+package dev.lapwing.jobs.storage;
+
+import dev.lapwing.jobs.domain.finding.Depth;
+import dev.lapwing.jobs.domain.finding.Extent;
+import dev.lapwing.jobs.domain.finding.Finding;
+import dev.lapwing.jobs.domain.finding.FindingKind;
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+import org.hibernate.annotations.Immutable;
+
+/** A finding on the sheet of a task. Never changed. */
+@Entity
+@Immutable
+@Table(name = "job_finding")
+public class RecordedFinding extends PanacheEntityBase {
+    @Id
+    public UUID id;
+
+    @Column(name = "task_id")
+    public UUID taskId;
+
+    /** Its place on the sheet, from 0. */
+    public int position;
+
+    public String zone;
+
+    @Enumerated(EnumType.STRING)
+    public FindingKind kind;
+
+    @Enumerated(EnumType.STRING)
+    public Depth depth;
+
+    @Enumerated(EnumType.STRING)
+    public Extent extent;
+
+    @Column(name = "length_cm")
+    public Double lengthCm;
+
+    public String note;
+
+    @Column(name = "recorded_at")
+    public Instant recordedAt;
+
+    /** Sign-in name of who recorded it. */
+    @Column(name = "recorded_by")
+    public String recordedBy;
+
+    /** Returns the findings of a task in the order they were recorded. */
+    public static List<RecordedFinding> of(UUID taskId) {
+        return list("taskId = ?1 order by position", taskId);
+    }
+
+    public static long countOf(UUID taskId) {
+        return count("taskId", taskId);
+    }
+
+    /** Takes over what was found. */
+    public void setFinding(Finding finding) {
+        zone = finding.zone();
+        kind = finding.kind();
+        depth = finding.depth();
+        extent = finding.extent();
+        lengthCm = finding.lengthCm();
+        note = finding.note();
+    }
+
+    public Finding finding() {
+        return new Finding(zone, kind, depth, extent, lengthCm, note);
+    }
+}
