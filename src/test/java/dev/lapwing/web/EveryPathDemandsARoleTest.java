@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.Method;
+import io.restassured.specification.RequestSpecification;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +18,8 @@ import org.junit.jupiter.api.Test;
 /** Nothing of the service answers a stranger, but for the ways in. The list of paths is the service's own. */
 @QuarkusTest
 class EveryPathDemandsARoleTest {
+    private static final Set<String> METHODS = Set.of("get", "post", "put", "delete");
+
     /** The ways in, each guarded by a password or a secret link, and what a browser needs to show them. */
     private static final Set<String> WAYS_IN = Set.of(
             "GET /sign-in",
@@ -24,28 +27,41 @@ class EveryPathDemandsARoleTest {
             "POST /sign-out",
             "GET /set-up/{token}",
             "POST /set-up/{token}",
-            "GET /api/calendar/{token}.ics");
+            "GET /api/calendar/{file}");
+
+    /** One operation of the service, with the media type of its body if it takes one. */
+    private record Operation(Method method, String path, String bodyType) {
+        @Override
+        public String toString() {
+            return method + " " + path;
+        }
+    }
 
     @Test
     void aStrangerIsSentToTheSignIn() throws IOException {
-        List<String> operations = operations();
-        List<String> open = new ArrayList<>();
-        for (String operation : operations) {
-            String[] parts = operation.split(" ", 2);
-            int status = given().redirects()
-                    .follow(false)
-                    .header("Accept", "text/html")
-                    .request(Method.valueOf(parts[0]), parts[1].replaceAll("\\{[^}]*}", "1"))
-                    .statusCode();
-            if (status != 401 && status != 303) {
-                open.add(operation + " answers " + status);
+        List<Operation> operations = operations();
+        assertThat(operations).hasSizeGreaterThan(40);
+        for (Operation operation : operations) {
+            if (!WAYS_IN.contains(operation.toString())) {
+                assertThat(statusForAStranger(operation))
+                        .as(operation.toString())
+                        .isIn(401, 303);
             }
         }
-        assertThat(operations).hasSizeGreaterThan(25);
-        assertThat(open).allMatch(operation -> WAYS_IN.contains(operation.replaceAll(" answers .*", "")));
     }
 
-    private static List<String> operations() throws IOException {
+    private static int statusForAStranger(Operation operation) {
+        RequestSpecification request = given().redirects().follow(false).header("Accept", "text/html, */*");
+        if (operation.bodyType().startsWith("multipart/")) {
+            request.multiPart("file", "rows.csv", "number");
+        } else if (!operation.bodyType().isEmpty()) {
+            request.contentType(operation.bodyType()).body("{}");
+        }
+        return request.request(operation.method(), operation.path().replaceAll("\\{[^}]*}", "1"))
+                .statusCode();
+    }
+
+    private static List<Operation> operations() throws IOException {
         JsonNode description = new ObjectMapper()
                 .readTree(given().queryParam("format", "JSON")
                         .get("/q/openapi")
@@ -53,15 +69,22 @@ class EveryPathDemandsARoleTest {
                         .statusCode(200)
                         .extract()
                         .asString());
-        List<String> operations = new ArrayList<>();
-        description
-                .path("paths")
-                .fields()
-                .forEachRemaining(path -> path.getValue().fieldNames().forEachRemaining(method -> {
-                    if (Set.of("get", "post", "put", "delete").contains(method)) {
-                        operations.add(method.toUpperCase(Locale.ROOT) + " " + path.getKey());
-                    }
-                }));
+        List<Operation> operations = new ArrayList<>();
+        for (var path : description.path("paths").properties()) {
+            for (var operation : path.getValue().properties()) {
+                if (METHODS.contains(operation.getKey())) {
+                    var types = operation
+                            .getValue()
+                            .path("requestBody")
+                            .path("content")
+                            .fieldNames();
+                    operations.add(new Operation(
+                            Method.valueOf(operation.getKey().toUpperCase(Locale.ROOT)),
+                            path.getKey(),
+                            types.hasNext() ? types.next() : ""));
+                }
+            }
+        }
         return operations;
     }
 }
