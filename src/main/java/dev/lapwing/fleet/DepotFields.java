@@ -29,7 +29,7 @@ final class DepotFields {
         }
         if (errors.present(request.zone(), "zone")) {
             boolean known = ZoneId.getAvailableZoneIds().contains(request.zone());
-            errors.check(known, "zone", "is not the IANA name of a time zone, such as America/Phoenix");
+            errors.check(known, "zone", "is not the name of a time zone, such as America/Phoenix");
         }
         if (errors.present(request.season(), "season")) {
             monthDay(request.season().opens(), "season.opens", errors);
@@ -49,7 +49,7 @@ final class DepotFields {
 
     private static void monthDay(String text, String field, FieldErrors errors) {
         if (errors.present(text, field)) {
-            errors.check(isMonthDay(text), field, "is not a day of the year, MM-dd");
+            errors.check(isMonthDay(text), field, "must be a month and a day, such as 04-01");
         }
     }
 
