@@ -118,8 +118,8 @@ class SetUpTest {
                 .then()
                 .statusCode(400)
                 .body(containsString("must have at least 10 characters"))
-                .body(containsString("is not the IANA name of a time zone"))
-                .body(containsString("is not a day of the year"))
+                .body(containsString("is not the name of a time zone"))
+                .body(containsString("must be a month and a day"))
                 .body(containsString("value=\"Middle of nowhere\""))
                 .body(containsString("value=\"Wren Tolliver\""));
         QuarkusTransaction.requiringNew()
