@@ -10,7 +10,7 @@ record Decision(ContactVerdict verdict, double score) {
     /** Thresholds and guards, set by cross-validation on the development notes. */
     private static final double CONTACT = 0.5;
 
-    private static final double UNCLEAR = 0.22;
+    private static final double UNCLEAR = 0.2;
     private static final double PLAINLY_SAID = 0.84;
     private static final double HALF_LIKELY = 0.35;
     private static final double JUST_OPEN = 0.49;
@@ -20,8 +20,7 @@ record Decision(ContactVerdict verdict, double score) {
      * Decides. What the rules find plainly said is never dropped, at the least it is asked about; what is only supposed
      * is at the most asked about; a note without any telling word is never more than nothing.
      */
-    static Decision of(NoteCase noteCase, Weights weights) {
-        double likelihood = weights.likelihood(noteCase);
+    static Decision of(NoteCase noteCase, double likelihood) {
         double score =
                 noteCase.hasTellingWord() ? guarded(noteCase.judgement(), likelihood) : Math.min(likelihood, BELOW);
         return new Decision(verdict(score), score);

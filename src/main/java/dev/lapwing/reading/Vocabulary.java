@@ -98,6 +98,10 @@ final class Vocabulary {
         return forms.size();
     }
 
+    void forEachWord(java.util.function.Consumer<Word> taker) {
+        forms.values().forEach(taker);
+    }
+
     int languages() {
         return byLanguage.size();
     }

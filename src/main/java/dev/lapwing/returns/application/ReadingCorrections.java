@@ -13,8 +13,7 @@ class ReadingCorrections {
     @Inject
     Ids ids;
 
-    ReadingCorrection keep(
-            ReturnReport report, DeskAnswer answer, ReadingCorrection.Source source, Instant now) {
+    ReadingCorrection keep(ReturnReport report, DeskAnswer answer, ReadingCorrection.Source source, Instant now) {
         var correction = new ReadingCorrection();
         correction.id = ids.next();
         correction.report = report;

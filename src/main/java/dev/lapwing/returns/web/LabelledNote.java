@@ -4,8 +4,7 @@ import dev.lapwing.returns.storage.ReadingCorrection;
 import java.util.Locale;
 
 /** A note with what a person says it tells, in the form of the files in shared/reading/notes. */
-record LabelledNote(
-        String id, String language, String note, String verdict, String kind, double travelHeightMetres) {
+record LabelledNote(String id, String language, String note, String verdict, String kind, double travelHeightMetres) {
 
     static LabelledNote of(ReadingCorrection correction) {
         return new LabelledNote(

@@ -71,6 +71,8 @@ class ReturnReportResource {
     @Idempotent
     public Response overrule(@RestPath String id, DeskAnswer answer) {
         ReturnReport report = overruling.overrule(Identifier.of("return report", id), Bodies.require(answer));
-        return Response.status(Response.Status.CREATED).entity(answers.of(report)).build();
+        return Response.status(Response.Status.CREATED)
+                .entity(answers.of(report))
+                .build();
     }
 }
