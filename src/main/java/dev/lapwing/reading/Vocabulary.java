@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Consumer;
 import org.apache.lucene.analysis.Analyzer;
 import org.apache.lucene.analysis.CharArrayMap;
 import org.apache.lucene.analysis.TokenStream;
@@ -98,7 +99,7 @@ final class Vocabulary {
         return forms.size();
     }
 
-    void forEachWord(java.util.function.Consumer<Word> taker) {
+    void forEachWord(Consumer<Word> taker) {
         forms.values().forEach(taker);
     }
 
