@@ -10,18 +10,18 @@ record Decision(ContactVerdict verdict, double score) {
     /** Thresholds and guards, set by cross-validation on the development notes. */
     private static final double CONTACT = 0.5;
 
-    private static final double UNCLEAR = 0.22;
+    private static final double UNCLEAR = 0.2;
     private static final double PLAINLY_SAID = 0.84;
     private static final double HALF_LIKELY = 0.35;
+    private static final double BELOW_UNCLEAR = 0.19;
     private static final double JUST_OPEN = 0.49;
     private static final double BELOW = 0.01;
 
     /**
      * Decides. What the rules find plainly said is never dropped, at the least it is asked about; what is only supposed
-     * is at the most asked about; a note without any telling word is never more than nothing.
+     * is at the most asked about; a limit higher than the unit raises no question; a note without any telling word is never more than nothing.
      */
-    static Decision of(NoteCase noteCase, Weights weights) {
-        double likelihood = weights.likelihood(noteCase);
+    static Decision of(NoteCase noteCase, double likelihood) {
         double score =
                 noteCase.hasTellingWord() ? guarded(noteCase.judgement(), likelihood) : Math.min(likelihood, BELOW);
         return new Decision(verdict(score), score);
@@ -30,6 +30,9 @@ record Decision(ContactVerdict verdict, double score) {
     private static double guarded(Judgement judgement, double likelihood) {
         if (judgement.score() >= PLAINLY_SAID) {
             return Math.max(likelihood, likelihood > HALF_LIKELY ? CONTACT : UNCLEAR);
+        }
+        if (judgement.onlyHighEnough() && likelihood < HALF_LIKELY) {
+            return Math.min(likelihood, BELOW_UNCLEAR);
         }
         return judgement.onlySupposed() ? Math.min(likelihood, JUST_OPEN) : likelihood;
     }

@@ -29,6 +29,7 @@ final class HeightJudge {
                 judgement.add(weigh(height, travelHeight == null));
             } else if (own > 0) {
                 clear(height);
+                judgement.limitIsHighEnough();
             }
         }
     }

@@ -12,6 +12,7 @@ final class Judgement {
 
     private final List<Finding> standing = new ArrayList<>();
     private final List<Finding> takenBack = new ArrayList<>();
+    private boolean highEnough;
 
     void weigh(List<Signal> signals, Layout layout) {
         for (int i = 0; i < signals.size(); i++) {
@@ -51,6 +52,15 @@ final class Judgement {
         } else {
             standing.add(finding);
         }
+    }
+
+    void limitIsHighEnough() {
+        highEnough = true;
+    }
+
+    /** Returns whether a limit named is higher than the unit, and nothing else found stands. */
+    boolean onlyHighEnough() {
+        return highEnough && standing.isEmpty();
     }
 
     /** Returns the finding that decides: the strongest that stands, else the first one taken back. */

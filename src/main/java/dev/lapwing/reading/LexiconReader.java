@@ -25,7 +25,7 @@ final class LexiconReader implements ContactReader {
     public Reading read(String note, String language, Double travelHeightMetres) {
         String text = note == null ? "" : note;
         NoteCase noteCase = study(text, language, travelHeightMetres);
-        Decision decision = Decision.of(noteCase, weights);
+        Decision decision = Decision.of(noteCase, weights.likelihood(noteCase));
         return new Answer(text, noteCase, vocabulary.lexicon(noteCase.language())).of(decision);
     }
 

@@ -13,17 +13,19 @@ final class Spelling {
     }
 
     /**
-     * Writes the word meant by the typed form into {@code words[language][at]} for each language that knows it; returns whether it is
+     * Writes the word meant by the typed form into {@code tokens.words[language][at]} for each language that knows it; returns whether it is
      * listed as typed.
      */
-    boolean resolve(char[] typed, int length, Word[][] words, int at) {
+    boolean resolve(char[] typed, int length, Tokens tokens, int at) {
+        Word[][] words = tokens.words;
         Word listed = vocabulary.listed(typed, length);
         if (listed != null) {
             for (int l = 0; l < words.length; l++) {
                 words[l][at] = listed.in(l) ? listed : null;
             }
         } else if (length >= 2 && length <= LanguageForms.LONGEST && lettersOnly(typed, length)) {
-            Word[] guess = guess(new String(typed, 0, length));
+            tokens.unlisted[at] = new String(typed, 0, length);
+            Word[] guess = guess(tokens.unlisted[at]);
             for (int l = 0; l < words.length; l++) {
                 words[l][at] = guess[l];
             }

@@ -26,6 +26,8 @@ final class Tokens {
     boolean[] listed;
     /** Meaning of token i in language l at {@code words[l][i]}; null when unknown there. */
     final Word[][] words;
+    /** Folded form of token i where no lexicon lists it and it is made of letters only; else null. */
+    String[] unlisted;
 
     private Tokens(CleanText text, int languages) {
         this.text = text;
@@ -35,6 +37,7 @@ final class Tokens {
         breakBefore = new byte[capacity];
         listed = new boolean[capacity];
         words = new Word[languages][capacity];
+        unlisted = new String[capacity];
     }
 
     static Tokens of(CleanText text, Analyzer analyzer, Vocabulary vocabulary) {
@@ -47,7 +50,7 @@ final class Tokens {
             while (stream.incrementToken()) {
                 tokens.add(offset.startOffset(), offset.endOffset());
                 int last = tokens.size - 1;
-                tokens.listed[last] = spelling.resolve(term.buffer(), term.length(), tokens.words, last);
+                tokens.listed[last] = spelling.resolve(term.buffer(), term.length(), tokens, last);
             }
             stream.end();
         } catch (IOException e) {
@@ -88,6 +91,7 @@ final class Tokens {
         end = Arrays.copyOf(end, capacity);
         breakBefore = Arrays.copyOf(breakBefore, capacity);
         listed = Arrays.copyOf(listed, capacity);
+        unlisted = Arrays.copyOf(unlisted, capacity);
         for (int l = 0; l < words.length; l++) {
             words[l] = Arrays.copyOf(words[l], capacity);
         }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Consumer;
 import org.apache.lucene.analysis.Analyzer;
 import org.apache.lucene.analysis.CharArrayMap;
 import org.apache.lucene.analysis.TokenStream;
@@ -96,6 +97,10 @@ final class Vocabulary {
     /** Returns how many word forms are listed in all. */
     int size() {
         return forms.size();
+    }
+
+    void forEachWord(Consumer<Word> taker) {
+        forms.values().forEach(taker);
     }
 
     int languages() {

@@ -5,26 +5,39 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.BitSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * Weighing by example: a logistic model over the traits and words of a note, learned from labelled notes and kept as
- * readable lines {@code trait roof said = 0.31} and {@code word en bridge = 0.12}.
+ * Weighing by example: a logistic model over the traits, words and pieces of words of a note, learned from labelled
+ * notes and kept as readable lines {@code trait roof said = 0.31}, {@code word en bridge = 0.12} and
+ * {@code gram #brid = 0.02}.
  */
 final class Weights {
     private static final String START = "start";
     private static final String TRAIT = "trait ";
     private static final String WORD = "word ";
+    private static final String GRAM = "gram ";
+    private static final int MOST_SUMS = 20_000;
 
     private final double[] traits = new double[Traits.SIZE];
     private final double[][] words;
     private final Vocabulary vocabulary;
+    private final Map<String, Double> grams = new HashMap<>();
+    /** Sum of the pieces' weights per listed word. */
+    private final double[] listedGrams;
+    /** The same for forms that are not listed; bounded, so that odd input cannot fill it. */
+    private final Map<String, Double> unlistedGrams = new ConcurrentHashMap<>();
+
     private double start;
 
     private Weights(Vocabulary vocabulary) {
         this.vocabulary = vocabulary;
         this.words = new double[vocabulary.languages()][vocabulary.size()];
+        this.listedGrams = new double[vocabulary.size()];
     }
 
     /** Reads a file of weights; throws a {@link LexiconException} with line and reason when it is not one. */
@@ -46,6 +59,7 @@ final class Weights {
                 weights.take(line, file, i + 1, numbers);
             }
         }
+        vocabulary.forEachWord(word -> weights.listedGrams[word.number] = weights.gramSum(word.form));
         return weights;
     }
 
@@ -67,8 +81,10 @@ final class Weights {
             traits[trait] = weight;
         } else if (name.startsWith(WORD)) {
             takeWord(name.substring(WORD.length()).split(" "), weight, file, number);
+        } else if (name.startsWith(GRAM)) {
+            grams.put(name.substring(GRAM.length()), weight);
         } else {
-            throw new LexiconException(file, number, "neither trait nor word: \"" + line + "\"");
+            throw new LexiconException(file, number, "neither trait nor word nor gram: \"" + line + "\"");
         }
     }
 
@@ -105,17 +121,41 @@ final class Weights {
     }
 
     private double wordSum(NoteCase noteCase) {
+        Tokens tokens = noteCase.tokens();
         double[] known = words[noteCase.language()];
-        Word[] written = noteCase.tokens().words[noteCase.language()];
+        Word[] written = tokens.words[noteCase.language()];
         BitSet counted = new BitSet(known.length);
+        Set<String> unlisted = new HashSet<>();
         double sum = 0;
-        for (int i = 0; i < noteCase.tokens().size; i++) {
+        for (int i = 0; i < tokens.size; i++) {
             Word word = written[i];
-            if (word != null && known[word.number] != 0 && !counted.get(word.number)) {
+            if (word == null) {
+                if (tokens.unlisted[i] != null && unlisted.add(tokens.unlisted[i])) {
+                    sum += unlistedSum(tokens.unlisted[i]);
+                }
+            } else if (!counted.get(word.number)) {
                 counted.set(word.number);
-                sum += known[word.number];
+                sum += known[word.number] + listedGrams[word.number];
             }
         }
         return sum;
+    }
+
+    private double unlistedSum(String form) {
+        Double known = unlistedGrams.get(form);
+        if (known != null) {
+            return known;
+        }
+        double sum = gramSum(form);
+        if (unlistedGrams.size() < MOST_SUMS) {
+            unlistedGrams.put(form, sum);
+        }
+        return sum;
+    }
+
+    private double gramSum(String form) {
+        double[] sum = new double[1];
+        Grams.of(form, gram -> sum[0] += grams.getOrDefault(gram, 0.0));
+        return sum[0];
     }
 }
