@@ -91,7 +91,7 @@ class PagesTest {
             assertThat(row.innerText()).contains(STRUCK).contains("has the inspection");
             coordinator.findNothingWrong("due list");
             coordinator.picture("due-list" + sizeOf(window));
-            coordinator.go("/day");
+            coordinator.go("/day?depot=" + FleetFixture.DEPOT);
             assertThat(coordinator.page().locator("main").innerText()).contains(unit);
             coordinator.findNothingWrong("day sheet");
             coordinator.picture("day" + sizeOf(window));

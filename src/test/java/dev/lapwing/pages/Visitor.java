@@ -79,6 +79,17 @@ final class Visitor implements AutoCloseable {
         settle();
     }
 
+    /** Names the innermost elements that make the page wider than the window; empty when it does not scroll. */
+    private static final String BEYOND_THE_EDGE = """
+            (() => {
+              const edge = document.documentElement.clientWidth;
+              if (document.documentElement.scrollWidth <= edge) return '';
+              const wide = [...document.body.querySelectorAll('*')].filter(e => e.getBoundingClientRect().right > edge + 0.5);
+              return wide.filter(e => !wide.some(other => other !== e && e.contains(other)))
+                  .slice(0, 5).map(e => e.outerHTML.slice(0, 150)).join(' | ') || 'something unseen';
+            })()
+            """;
+
     void go(String path) {
         page.navigate(root + path);
         settle();
@@ -91,10 +102,9 @@ final class Visitor implements AutoCloseable {
     /** Claims that nothing went wrong, that nothing is wider than the window, and that axe finds nothing. */
     void findNothingWrong(String where) {
         assertThat(troubles).as(where).isEmpty();
-        Object overflow = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-        assertThat(((Number) overflow).intValue())
-                .as(where + " scrolls sideways")
-                .isZero();
+        assertThat(page.evaluate(BEYOND_THE_EDGE).toString())
+                .as(where + " scrolls sideways because of")
+                .isEmpty();
         List<Rule> found = new AxeBuilder(page)
                 .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
                 .analyze()
