@@ -19,7 +19,8 @@ class EvaluateTest {
         ReadingEvaluation.main(new String[] {
             Readers.FOLDER.toString(),
             notes.resolve("develop").toString(),
-            notes.resolve("kept").toString()
+            notes.resolve("kept").toString(),
+            notes.resolve("fresh").toString()
         });
     }
 }
