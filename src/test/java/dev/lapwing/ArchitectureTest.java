@@ -147,7 +147,7 @@ class ArchitectureTest {
     }
 
     @Test
-    void onlyRecordLooksAtEveryArea() {
+    void recordOwnsNoTable() {
         classes()
                 .that()
                 .resideInAPackage(ROOT + "record..")

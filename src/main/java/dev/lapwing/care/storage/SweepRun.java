@@ -14,7 +14,6 @@ import jakarta.persistence.JoinColumn;
 import jakarta.persistence.MapKeyColumn;
 import jakarta.persistence.Table;
 import java.time.Instant;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
@@ -78,9 +77,5 @@ public class SweepRun extends PanacheEntityBase {
 
     public static SweepRun require(UUID id) {
         return SweepRun.<SweepRun>findByIdOptional(id).orElseThrow(() -> Refused.notFound("sweep " + id));
-    }
-
-    public static List<SweepRun> latest(int limit) {
-        return find("order by startedAt desc").range(0, limit - 1).list();
     }
 }

@@ -1,7 +1,5 @@
 package dev.lapwing.returns.web;
 
-import dev.lapwing.platform.Identifier;
-import dev.lapwing.returns.storage.ReadingCorrection;
 import dev.lapwing.web.Page;
 import dev.lapwing.web.Roles;
 import io.quarkus.qute.CheckedTemplate;
@@ -12,7 +10,6 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
-import java.util.UUID;
 import org.jboss.resteasy.reactive.RestQuery;
 
 /** Shows the coordinator where people and the reader disagreed. */
@@ -30,13 +27,7 @@ class CorrectionsPage {
     @RolesAllowed(Roles.COORDINATOR)
     @Transactional
     public String show(@RestQuery String after) {
-        UUID last = after == null ? null : Identifier.of("correction", after);
-        var page = Page.of(
-                        ReadingCorrection.after(last, ROWS + 1),
-                        ROWS,
-                        ReadingCorrection.count(),
-                        correction -> correction.id.toString())
-                .map(ReadingCorrectionResource.CorrectionAnswer::of);
-        return Templates.corrections(page).render();
+        return Templates.corrections(ReadingCorrectionResource.page(after, ROWS))
+                .render();
     }
 }

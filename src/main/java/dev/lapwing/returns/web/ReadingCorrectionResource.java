@@ -66,7 +66,11 @@ class ReadingCorrectionResource {
     @RolesAllowed(Roles.COORDINATOR)
     @Transactional
     public Page<CorrectionAnswer> list(@RestQuery Integer limit, @RestQuery String after) {
-        int size = Page.limit(limit);
+        return page(after, Page.limit(limit));
+    }
+
+    /** Returns a page of corrections, latest first, that follows the one with this id; null starts at the latest. */
+    static Page<CorrectionAnswer> page(String after, int size) {
         UUID last = after == null ? null : Identifier.of("correction", after);
         return Page.of(
                         ReadingCorrection.after(last, size + 1),
