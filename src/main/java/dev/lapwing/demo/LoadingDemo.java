@@ -103,6 +103,7 @@ class LoadingDemo {
     private void load(DemoFiles files, Instant now) {
         people.writeDepots(files.depots());
         people.writeStaff(files.staff(), now.minus(Duration.ofDays(PAST_DAYS)));
+        people.writeRota(files.rota(), now.atZone(ZoneId.of("UTC")).toLocalDate());
         Map<String, List<DemoFiles.Row>> storiesByUnit =
                 files.stories().stream().collect(Collectors.groupingBy(row -> row.text("unit")));
         for (DemoFiles.Row row : files.units()) {

@@ -4,6 +4,7 @@ import io.quarkus.security.identity.SecurityIdentity;
 import io.vertx.core.http.Cookie;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.RequestScoped;
+import jakarta.enterprise.inject.Instance;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.util.List;
@@ -23,6 +24,9 @@ public class Shell {
 
     @Inject
     DepotChoices depots;
+
+    @Inject
+    Instance<Notices> areas;
 
     private boolean flashTaken;
 
@@ -56,6 +60,13 @@ public class Shell {
         return cookie(DEPOT_COOKIE)
                 .filter(code -> depots().stream().anyMatch(depot -> depot.code().equals(code)))
                 .orElse(null);
+    }
+
+    /** Returns what the coordinator has to see to; nothing for anybody else. */
+    public List<Notices.Notice> notices() {
+        return coordinator()
+                ? areas.stream().flatMap(area -> area.now().stream()).toList()
+                : List.of();
     }
 
     /** Returns the path and query of this page. */

@@ -79,7 +79,7 @@ class DailyDigest {
                 List<CareTask> tasks = tasks(depot, role == Role.TECH ? reader.username : null, now);
                 if (!tasks.isEmpty()) {
                     Letter letter = letters.daily(reader, depot, tasks, now);
-                    outbox.add(reader, MailKind.DAILY_DIGEST, Urgency.TODAY, letter);
+                    outbox.add(Reader.of(reader), MailKind.DAILY_DIGEST, Urgency.TODAY, letter);
                 }
             }
         }

@@ -20,15 +20,16 @@ class DigestLetters {
     String publicUrl;
 
     /** Lists the tasks in the order given; there must be at least one. */
-    Letter daily(Staff reader, Depot depot, List<CareTask> tasks, Instant now) {
+    Letter daily(Staff person, Depot depot, List<CareTask> tasks, Instant now) {
+        Reader reader = Reader.of(person);
         String language = Languages.of(reader);
         MailWords words = Languages.words(language);
         String date = Languages.date(depot.dateAt(now), language);
         return new Letter(
                 language,
                 words.digestSubject(depot.name, date, tasks.size()),
-                words.greeting(reader.fullName),
-                reader.role == Role.TECH ? words.digestLeadTech(depot.name) : words.digestLead(depot.name),
+                words.greeting(reader.name()),
+                person.role == Role.TECH ? words.digestLeadTech(depot.name) : words.digestLead(depot.name),
                 lines(tasks, words, language, now),
                 null,
                 new Letter.Link(words.openDueList(), publicUrl + "/due-list"),

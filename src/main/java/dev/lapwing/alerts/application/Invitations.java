@@ -7,7 +7,6 @@ import dev.lapwing.alerts.storage.OutboxList;
 import dev.lapwing.alerts.storage.OutboxMail;
 import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.storage.CareTask;
-import dev.lapwing.people.Staff;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 
@@ -22,7 +21,7 @@ class Invitations {
         return OutboxList.lastCalendarSequence(task.id) + 1;
     }
 
-    void attach(OutboxMail mail, Appointment.Method method, int sequence, CareTask task, Staff reader, Letter letter) {
+    void attach(OutboxMail mail, Appointment.Method method, int sequence, CareTask task, Reader reader, Letter letter) {
         var appointment = new Appointment(
                 task.id + "@" + builder.domain(),
                 sequence,
@@ -34,7 +33,7 @@ class Invitations {
                 letter.lead() + "\n" + letter.link().address(),
                 letter.link().address(),
                 builder.organizer(),
-                new Appointment.Person(reader.fullName, reader.mail));
+                new Appointment.Person(reader.name(), reader.mail()));
         mail.calendarPart = CalendarText.of(appointment);
         mail.calendarMethod = method;
         mail.calendarSequence = sequence;

@@ -1,6 +1,5 @@
 package dev.lapwing.alerts.application;
 
-import dev.lapwing.people.Staff;
 import io.quarkus.qute.i18n.Localized;
 import io.quarkus.qute.i18n.MessageBundles;
 import java.time.LocalDate;
@@ -15,8 +14,8 @@ final class Languages {
 
     private Languages() {}
 
-    static String of(Staff reader) {
-        return KNOWN.contains(reader.language) ? reader.language : "en";
+    static String of(Reader reader) {
+        return KNOWN.contains(reader.language()) ? reader.language() : "en";
     }
 
     static MailWords words(String language) {

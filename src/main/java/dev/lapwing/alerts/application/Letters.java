@@ -3,7 +3,6 @@ package dev.lapwing.alerts.application;
 import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.care.storage.Hold;
-import dev.lapwing.people.Staff;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,8 +15,8 @@ class Letters {
     String publicUrl;
 
     /** Asks the tech to inspect a struck roof. */
-    Letter strike(Staff reader, CareTask task, Hold hold) {
-        var sheet = new Sheet(reader, task, reader);
+    Letter strike(Reader reader, CareTask task, Hold hold) {
+        var sheet = new Sheet(reader, task, reader.name());
         return sheet.letter(
                 sheet.words.strikeSubject(sheet.unit()),
                 sheet.words.strikeLead(sheet.unit(), task.depot.name),
@@ -25,21 +24,21 @@ class Letters {
                 true);
     }
 
-    /** Tells a coordinator of a hold and who inspects; a null tech means that nobody does yet. */
-    Letter held(Staff reader, CareTask task, Hold hold, Staff tech) {
+    /** Tells a coordinator of a hold and the name of who inspects; a null tech means that nobody does yet. */
+    Letter held(Reader reader, CareTask task, Hold hold, String tech) {
         var sheet = new Sheet(reader, task, tech);
         MailWords words = sheet.words;
         if (tech == null) {
             String lead = words.nobodyLead(sheet.unit(), task.depot.name);
             return sheet.letter(words.nobodySubject(sheet.unit()), lead, hold.words, true);
         }
-        String lead = words.heldLead(sheet.unit(), task.depot.name, tech.fullName);
+        String lead = words.heldLead(sheet.unit(), task.depot.name, tech);
         return sheet.letter(words.heldSubject(sheet.unit()), lead, hold.words, true);
     }
 
     /** Tells the tech of work that a person gave them; the hold is null when no strike is behind it. */
-    Letter assigned(Staff reader, CareTask task, Hold hold, String by) {
-        var sheet = new Sheet(reader, task, reader);
+    Letter assigned(Reader reader, CareTask task, Hold hold, String by) {
+        var sheet = new Sheet(reader, task, reader.name());
         return sheet.letter(
                 sheet.words.assignedSubject(sheet.unit(), sheet.work(), sheet.until()),
                 sheet.words.assignedLead(sheet.unit(), sheet.work(), by),
@@ -48,24 +47,29 @@ class Letters {
     }
 
     /** Tells the tech who had the work that another has it now. */
-    Letter handedOver(Staff reader, CareTask task, Staff tech, String by) {
+    Letter handedOver(Reader reader, CareTask task, String tech, String by) {
         var sheet = new Sheet(reader, task, tech);
         return sheet.letter(
-                sheet.words.handedOverSubject(sheet.unit(), sheet.work(), tech.fullName),
-                sheet.words.handedOverLead(sheet.unit(), sheet.work(), tech.fullName, by),
+                sheet.words.handedOverSubject(sheet.unit(), sheet.work(), tech),
+                sheet.words.handedOverLead(sheet.unit(), sheet.work(), tech, by),
                 null,
                 false);
     }
 
+    /** Writes a letter about a task with a subject and lead of its own; a null tech means that nobody has it. */
+    Letter about(Reader reader, CareTask task, String tech, String subject, String lead) {
+        return new Sheet(reader, task, tech).letter(subject, lead, null, true);
+    }
+
     /** What all letters about a task share. */
     private final class Sheet {
-        private final Staff reader;
+        private final Reader reader;
         private final CareTask task;
-        private final Staff tech;
+        private final String tech;
         private final String language;
         private final MailWords words;
 
-        Sheet(Staff reader, CareTask task, Staff tech) {
+        Sheet(Reader reader, CareTask task, String tech) {
             this.reader = reader;
             this.task = task;
             this.tech = tech;
@@ -93,7 +97,7 @@ class Letters {
             return new Letter(
                     language,
                     subject,
-                    words.greeting(reader.fullName),
+                    words.greeting(reader.name()),
                     lead,
                     facts(),
                     quote == null ? null : new Letter.Quote(words.quoteLabel(), quote),
@@ -110,7 +114,7 @@ class Letters {
                     new Letter.Fact(words.factDepot(), task.depot.name),
                     new Letter.Fact(words.factWork(), work()),
                     new Letter.Fact(words.factDue(), due),
-                    new Letter.Fact(words.factTech(), tech == null ? words.factNobody() : tech.fullName));
+                    new Letter.Fact(words.factTech(), tech == null ? words.factNobody() : tech));
         }
 
         private List<String> cautions() {

@@ -1,5 +1,7 @@
 package dev.lapwing.alerts.application;
 
+import dev.lapwing.alerts.domain.Climb;
+import dev.lapwing.alerts.domain.Rung;
 import dev.lapwing.care.domain.TaskKind;
 import io.quarkus.qute.i18n.Message;
 import io.quarkus.qute.i18n.MessageBundle;
@@ -117,4 +119,22 @@ interface MailWords {
 
     @Message
     String work(TaskKind kind);
+
+    @Message
+    String ladderSubject(String unit, String wanting, String waited);
+
+    @Message
+    String ladderLead(String unit, String depot, String wanting, String waited);
+
+    @Message
+    String ladderManySubject(int count);
+
+    @Message
+    String ladderManyLead();
+
+    @Message
+    String wanting(Climb.Reason reason);
+
+    @Message
+    String ladderAsk(Rung rung);
 }

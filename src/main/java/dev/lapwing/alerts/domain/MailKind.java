@@ -10,6 +10,8 @@ public enum MailKind implements Worded {
     ASSIGNMENT("assignment"),
     /** Work the tech had was given to someone else. */
     HANDED_OVER("handed over"),
+    /** Nobody has a strike as they should. */
+    ESCALATION("escalation"),
     /** What is to be done at a depot today. */
     DAILY_DIGEST("daily digest");
 

@@ -3,7 +3,9 @@ package dev.lapwing.care.application;
 import dev.lapwing.care.TaskAssigned;
 import dev.lapwing.care.Tech;
 import dev.lapwing.care.TechRoster;
+import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.domain.TaskMove;
+import dev.lapwing.care.domain.TaskState;
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.platform.FieldErrors;
 import dev.lapwing.platform.Refused;
@@ -46,10 +48,16 @@ public class MovingTasks {
         return task;
     }
 
-    /** Takes a task on. A task that nobody has becomes the caller's. */
+    /**
+     * Takes a task on. A task that nobody has becomes the caller's; so does a strike inspection that nobody has accepted,
+     * whoever was asked first, when the caller is a tech of the depot.
+     */
     @Transactional
     public CareTask accept(UUID id, String by, boolean coordinator) {
         CareTask task = CareTask.require(id);
+        if (free(task) && task.assignee != null && techOf(task, by)) {
+            return takeOver(task, by);
+        }
         requireOwn(task, by, coordinator);
         if (coordinator && task.assignee == null) {
             throw Refused.conflict("Nobody has the task yet; assign it first");
@@ -80,6 +88,25 @@ public class MovingTasks {
             throw Refused.conflict("A strike inspection ends by being done; it cannot be called off");
         }
         move(task, TaskMove.CALL_OFF, by, "Called off: " + why.strip(), () -> task.openKey = null);
+        return task;
+    }
+
+    /** Returns whether any tech of the depot may take a task on, whoever was asked first. */
+    public static boolean free(CareTask task) {
+        return task.assignee == null || task.kind == TaskKind.STRIKE_INSPECTION && task.state == TaskState.ASSIGNED;
+    }
+
+    private boolean techOf(CareTask task, String username) {
+        return roster.techsOf(task.depot.code).stream()
+                .anyMatch(tech -> tech.username().equals(username));
+    }
+
+    private CareTask takeOver(CareTask task, String by) {
+        String before = task.assignee;
+        move(task, TaskMove.ACCEPT, by, "Accepted", () -> task.assignee = by);
+        if (!by.equals(before)) {
+            assigned.fire(new TaskAssigned(task.id, by, before, by));
+        }
         return task;
     }
 
