@@ -23,8 +23,8 @@ import org.jboss.resteasy.reactive.RestPath;
 @Path("/rain")
 @RolesAllowed(Roles.COORDINATOR)
 class RainPage {
-    /** One depot in words; times are local to it. */
-    record Row(RainView.AtDepot known, String rainAt, String until, String issued) {}
+    /** One depot in words, with times local to it; what was typed and refused is its own if it is mine. */
+    record Row(RainView.AtDepot known, String rainAt, String until, String issued, boolean mine) {}
 
     /** What was typed for one depot and refused. */
     record Typed(String depot, String rainAt, String holdsHours) {}
@@ -82,7 +82,12 @@ class RainPage {
 
     private Response page(int status, Typed typed, FieldMessages wrong) {
         List<Row> rows = view.all().stream()
-                .map(known -> new Row(known, words(known.rainAt()), words(known.until()), words(known.issued())))
+                .map(known -> new Row(
+                        known,
+                        words(known.rainAt()),
+                        words(known.until()),
+                        words(known.issued()),
+                        known.depot().equals(typed.depot())))
                 .toList();
         return pages.show(status, Templates.rain(rows, typed, wrong));
     }
