@@ -62,6 +62,13 @@ public class Rental extends PanacheEntityBase {
                 .collect(Collectors.toMap(row -> (UUID) row[0], row -> (Instant) row[1]));
     }
 
+    /** Returns the rentals of units that end after an instant or have no end. */
+    static List<Rental> endingAfter(Collection<UUID> unitIds, Instant instant) {
+        return unitIds.isEmpty()
+                ? List.of()
+                : list("unit.id in ?1 and (backAt is null or backAt > ?2)", unitIds, instant);
+    }
+
     /** Returns a page of a unit's rentals, latest first, those before an instant if given. */
     public static List<Rental> before(Unit unit, Instant outAt, int limit) {
         return find("unit = ?1 and outAt < ?2 order by outAt desc", unit, outAt == null ? NEVER : outAt)

@@ -7,12 +7,14 @@ import dev.lapwing.use.domain.PatternOverride;
 import dev.lapwing.use.domain.UseInForce;
 import dev.lapwing.use.domain.UsePattern;
 import dev.lapwing.use.storage.Judgement;
+import dev.lapwing.use.storage.PastPattern;
 import dev.lapwing.use.storage.SetPattern;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -59,17 +61,24 @@ class UseFacet implements UnitFacet {
                 Judgement.of(unitIds).stream().collect(Collectors.toMap(Judgement::unitId, Judgement::use));
         Map<UUID, SetPattern> set =
                 SetPattern.of(unitIds).stream().collect(Collectors.toMap(one -> one.unitId, Function.identity()));
+        Map<UUID, List<PatternOverride>> past = PastPattern.of(unitIds).stream()
+                .collect(Collectors.groupingBy(
+                        one -> one.unitId, Collectors.mapping(PastPattern::override, Collectors.toList())));
         Map<UUID, Object> values = new HashMap<>();
         for (Unit unit : Unit.<Unit>list("from Unit u join fetch u.depot where u.id in ?1", unitIds)) {
             UseInForce derived = judged.getOrDefault(unit.id, NOT_JUDGED);
-            values.put(unit.id, use(unit, derived, set.get(unit.id), now));
+            List<PatternOverride> overrides = new ArrayList<>(past.getOrDefault(unit.id, List.of()));
+            SetPattern one = set.get(unit.id);
+            if (one != null) {
+                overrides.add(one.override(unit.depot.zoneId()));
+            }
+            UseInForce use = PatternOverride.inForce(derived, overrides, unit.depot.dateAt(now));
+            values.put(unit.id, use(use, one));
         }
         return values;
     }
 
-    private static Use use(Unit unit, UseInForce derived, SetPattern set, Instant now) {
-        List<PatternOverride> overrides = set == null ? List.of() : List.of(set.override(unit.depot.zoneId()));
-        UseInForce use = PatternOverride.inForce(derived, overrides, unit.depot.dateAt(now));
+    private static Use use(UseInForce use, SetPattern set) {
         String doubt = use.pattern() == UsePattern.UNKNOWN ? "; cared for as full-time" : "";
         SetUse setUse = set == null ? null : new SetUse(set.pattern.word(), set.reason, set.setBy, set.setUntil);
         return new Use(use.pattern().caredForAs().word(), use.why() + doubt, use.since(), setUse);
