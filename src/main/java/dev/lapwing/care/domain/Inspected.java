@@ -10,13 +10,12 @@ import java.util.List;
  * none from before the roof was replaced.
  *
  * @param done that work
- * @param newRoofOn day the roof was replaced while in service, null if it was not; it counts as looked at
+ * @param newRoofOn day the roof was replaced while the unit was known, null if it was not; it counts as looked at
  */
 record Inspected(List<DoneWork> done, LocalDate newRoofOn) {
     static Inspected by(UnitFacts facts, TaskKind kind, LocalDate today) {
         LocalDate installed = facts.roof().installedOn();
-        boolean replaced =
-                installed != null && installed.isAfter(facts.service().from()) && !installed.isAfter(today);
+        boolean replaced = installed != null && facts.service().mayHaveSeenNew(installed) && !installed.isAfter(today);
         LocalDate newRoof = replaced ? installed : null;
         var serving = new ArrayList<DoneWork>(facts.done().size());
         for (DoneWork work : facts.done()) {

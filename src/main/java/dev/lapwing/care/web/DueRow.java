@@ -17,6 +17,8 @@ import java.util.UUID;
  * @param assignee full name of who has it, or null
  * @param hold what keeps the unit in the yard, or null
  * @param pickup when the unit goes out next, or null while nothing is booked
+ * @param yard where the unit is and whether the work fits in before it goes
+ * @param question what the rules ask of a task that a person has in hand, or null
  * @param techs who it can be given to
  */
 record DueRow(
@@ -36,9 +38,11 @@ record DueRow(
         boolean strike,
         String footing,
         String pickup,
+        String yard,
+        String question,
         List<Tech> techs) {
 
-    static DueRow of(CareTask task, Hold hold, Instant nextOut, List<Tech> techs, Instant now) {
+    static DueRow of(CareTask task, Hold hold, YardNotes yard, List<Tech> techs, Instant now) {
         boolean strike = task.kind == TaskKind.STRIKE_INSPECTION;
         Standing standing = task.standingAt(now);
         return new DueRow(
@@ -57,7 +61,9 @@ record DueRow(
                 reason(task),
                 task.strikeId != null,
                 task.unit.roof.footing.word(),
-                Dates.time(nextOut, task.depot.zoneId()),
+                Dates.time(yard.pickup(task), task.depot.zoneId()),
+                yard.note(task),
+                task.state.open() ? task.question : null,
                 techs);
     }
 
