@@ -18,4 +18,9 @@ final class TemplateWords {
     static String urlPart(String text) {
         return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");
     }
+
+    /** Returns the name of a field as an id of an element. */
+    static String fieldId(String name) {
+        return "f-" + name.replace('.', '-');
+    }
 }

@@ -80,7 +80,7 @@ class ChangesOfFactsTest {
 
     @Test
     void aPatternThatHasEndedGivesWayToTheJudgedOneFromThatDayOn() {
-        inspected(200);
+        past.inspected(unit.unit, 200);
         past.patternSet(unit.unit, UsePattern.SEASONAL, 150, 140);
 
         unit.sweep();

@@ -36,10 +36,10 @@ record Inspected(List<DoneWork> done, LocalDate newRoofOn) {
 
     /** Returns why an open task is no longer needed, or null when it still is. */
     String reasonServed(OpenTask task, int combineDays) {
-        if (newRoofOn != null && newRoofOn.isAfter(task.plannedOn())) {
+        LocalDate earliest = task.window().due().minusDays(combineDays);
+        if (newRoofOn != null && (newRoofOn.isAfter(task.plannedOn()) || !newRoofOn.isBefore(earliest))) {
             return "the roof was replaced on " + Wording.day(newRoofOn);
         }
-        LocalDate earliest = task.window().due().minusDays(combineDays);
         for (DoneWork work : done) {
             if (!work.on().isBefore(earliest)) {
                 return "served by the " + work.kind().label() + " of " + Wording.day(work.on()) + " (due "
