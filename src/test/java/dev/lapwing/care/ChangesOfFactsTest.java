@@ -12,7 +12,9 @@ import dev.lapwing.use.domain.UsePattern;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
@@ -29,6 +31,7 @@ import org.junit.jupiter.api.Test;
 class ChangesOfFactsTest {
     private static final String ZONE = "America/New_York";
     private static final int INTERVAL = 91;
+    private static final int UNDER_TREES = 75;
     private static final int OPENS_IN = 60;
     private static final int SEASON_ABOUT_TO_CLOSE = 149;
 
@@ -379,6 +382,61 @@ class ChangesOfFactsTest {
         unit.change(unit.depot, Map.of("pattern", "full-time", "reason", "long lets"))
                 .statusCode(200);
         assertThat(task(task).getString("question")).isNull();
+    }
+
+    @Test
+    void aStayUnderTreesBringsTheWorkForwardWhileItLasts() {
+        inspected(40);
+        String from = today.minusDays(2) + "T09:00:00Z";
+        String id = unit.post("stays", Map.of("kind", "storage", "from", from, "place", "under trees"))
+                .statusCode(201)
+                .extract()
+                .path("id");
+        assertThat(unit.onlyOpen()).containsEntry("due", due(UNDER_TREES - 40));
+        assertThat((String) unit.onlyOpen().get("why")).contains("full-time-under-trees");
+
+        CareDriver.as("desk")
+                .body(Map.of("kind", "storage", "from", from, "until", today.minusDays(1) + "T09:00:00Z"))
+                .put("/api/units/" + unit.unit + "/stays/" + id)
+                .then()
+                .statusCode(200);
+
+        assertThat(unit.onlyOpen()).containsEntry("due", due(INTERVAL - 40));
+        unit.settled();
+    }
+
+    @Test
+    void theDueListSaysWhereTheUnitIsAndWhetherItGoesOutTooEarly() {
+        inspected(10);
+        assertThat(unit.onlyOpen()).containsEntry("yard", "in the yard, nothing booked");
+        unit.post("rentals", Map.of("out", today.plusDays(3) + "T13:00:00Z", "back", due(200) + "T13:00:00Z"))
+                .statusCode(201);
+
+        Map<String, Object> row = unit.onlyOpen();
+
+        assertThat((String) row.get("yard"))
+                .startsWith("in the yard until ")
+                .endsWith(", goes out before its work is due, not back before the work is late");
+        assertThat(OffsetDateTime.parse((String) row.get("pickup")).toInstant())
+                .isEqualTo(Instant.parse(today.plusDays(3) + "T13:00:00Z"));
+    }
+
+    @Test
+    void whatIsChangedByHandIsKeptWithWhoDidIt() {
+        unit.change(unit.depot, Map.of("pattern", "seasonal", "reason", "summer only", "until", due(30)))
+                .statusCode(200);
+        unit.post("use-pattern/end", Map.of("reason", "long lets after all")).statusCode(204);
+        unit.post("use-pattern/end", Map.of("reason", "again")).statusCode(409);
+
+        CareDriver.as("tech1")
+                .get("/api/units/" + unit.unit + "/changes")
+                .then()
+                .body("total", equalTo(2))
+                .body("items[0].field", equalTo("usePattern"))
+                .body("items[0].old", equalTo("seasonal until " + due(30)))
+                .body("items[0].reason", equalTo("long lets after all"))
+                .body("items[1].new", equalTo("seasonal until " + due(30)));
+        assertThat(unit.get().getString("use.pattern")).isEqualTo("full-time");
     }
 
     private static Map<String, String> event(String kind) {
