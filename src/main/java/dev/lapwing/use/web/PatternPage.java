@@ -65,7 +65,7 @@ class PatternPage {
     public Response set(@RestPath String number, MultivaluedMap<String, String> sent) {
         return forms.take(form(number), Forms.values(sent), typed -> {
             keep(number, typed);
-            return "Done: how " + number + " is used";
+            return "Done: the pattern of " + number + " is kept";
         });
     }
 
