@@ -7,4 +7,4 @@ import io.quarkus.test.junit.TestProfile;
 /** The same claims, on the other database engine. */
 @QuarkusTest
 @TestProfile(OnPostgres.class)
-class ChangesOfFactsOnPostgresTest extends ChangesOfFactsTest {}
+class UseAndDepotChangesOnPostgresTest extends UseAndDepotChangesTest {}
