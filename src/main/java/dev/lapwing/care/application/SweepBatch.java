@@ -1,5 +1,6 @@
 package dev.lapwing.care.application;
 
+import dev.lapwing.care.domain.CareEvent;
 import dev.lapwing.care.domain.Change;
 import dev.lapwing.care.domain.DoneWork;
 import dev.lapwing.care.domain.DueEngine;
@@ -29,6 +30,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import org.jboss.logging.Logger;
 
@@ -86,6 +88,7 @@ class SweepBatch {
         var writer = new SweepWriter(connection, ids, now, depot.code, depot.zoneId());
         int calledOff = writer.callOff(changes.callOffs);
         int created = writer.create(changes.creations);
+        writer.ask(changes.newQuestions(new SweepReader(connection).questions(range)));
         return new Outcome(last, units.size(), created, calledOff, changes.failures);
     }
 
@@ -98,22 +101,23 @@ class SweepBatch {
                 .judge(units.stream().map(SweptUnit::id).toList());
         Map<UUID, List<DoneWork>> done = reader.doneSince(range, today.minusDays(REMEMBERED_DAYS));
         Map<UUID, List<OpenTask>> open = reader.open(range, depot.zoneId());
+        Map<UUID, List<CareEvent>> events = reader.unansweredEvents(range, depot.zoneId());
         Season ofDepot = new Season(depot.opens(), depot.closes());
         List<UnitFacts> facts = new ArrayList<>(units.size());
         for (SweptUnit unit : units) {
             UnitUse use = uses.get(unit.id());
             facts.add(new UnitFacts(
                     unit.number(),
-                    unit.roof(),
+                    unit.roofStoredAt(use.storedAt()),
                     unit.service(),
                     use.inForce(),
                     depot.zoneId(),
                     Season.inForce(unit.ownSeason(), ofDepot),
-                    null,
+                    unit.seasonSince(),
                     use.rentals(),
                     done.getOrDefault(unit.id(), List.of()),
                     open.getOrDefault(unit.id(), List.of()),
-                    List.of()));
+                    events.getOrDefault(unit.id(), List.of())));
         }
         return facts;
     }
@@ -138,6 +142,7 @@ class SweepBatch {
     private static final class Changes {
         private final List<UnitChange<Change.CallOff>> callOffs = new ArrayList<>();
         private final List<UnitChange<Change.Create>> creations = new ArrayList<>();
+        private final Map<String, String> questions = new HashMap<>();
         private final Map<String, String> failures = new HashMap<>();
 
         void add(SweptUnit unit, Change change) {
@@ -145,7 +150,17 @@ class SweepBatch {
                 callOffs.add(new UnitChange<>(unit, callOff));
             } else if (change instanceof Change.Create create) {
                 creations.add(new UnitChange<>(unit, create));
+            } else if (change instanceof Change.Ask ask) {
+                questions.put(ask.task(), ask.question());
             }
+        }
+
+        /** Returns the questions that are not those that stand, with null for one that no longer does. */
+        Map<String, String> newQuestions(Map<String, String> standing) {
+            Map<String, String> news = new HashMap<>(questions);
+            standing.keySet().forEach(task -> news.putIfAbsent(task, null));
+            news.entrySet().removeIf(one -> Objects.equals(one.getValue(), standing.get(one.getKey())));
+            return news;
         }
     }
 }

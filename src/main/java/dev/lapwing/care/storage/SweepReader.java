@@ -1,9 +1,11 @@
 package dev.lapwing.care.storage;
 
+import dev.lapwing.care.domain.CareEvent;
 import dev.lapwing.care.domain.DoneWork;
 import dev.lapwing.care.domain.DueWindow;
 import dev.lapwing.care.domain.OpenTask;
 import dev.lapwing.care.domain.Roof;
+import dev.lapwing.care.domain.RoofEventKind;
 import dev.lapwing.care.domain.Service;
 import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.domain.TaskOrigin;
@@ -16,6 +18,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -31,7 +34,9 @@ public final class SweepReader {
             + " where u.depot_code = ? and u.number >= ? and u.number <= ?";
 
     private static final String UNITS = "select id, number, surface, footing, installed_on, storage, season_opens,"
-            + " season_closes, in_service_from, out_of_service_on from unit";
+            + " season_closes, in_service_from, out_of_service_on, away_since, sold, season_since from unit";
+
+    private static final String EVENT = "coalesce(t.strike_id, t.event_id)";
 
     private final Connection database;
 
@@ -77,16 +82,21 @@ public final class SweepReader {
                 row.getObject(5, LocalDate.class),
                 storage != Storage.INSIDE,
                 storage == Storage.UNDER_TREES);
-        var service = new Service(row.getObject(9, LocalDate.class), null, row.getObject(10, LocalDate.class), true);
+        var service = new Service(
+                row.getObject(9, LocalDate.class),
+                row.getObject(11, LocalDate.class),
+                row.getObject(10, LocalDate.class),
+                row.getBoolean(12));
         String opens = row.getString(7);
         Season season = opens == null ? null : Season.of(opens, row.getString(8));
-        return new SweptUnit(row.getObject(1, UUID.class), row.getString(2), roof, service, season);
+        LocalDate seasonSince = row.getObject(13, LocalDate.class);
+        return new SweptUnit(row.getObject(1, UUID.class), row.getString(2), roof, service, season, seasonSince);
     }
 
     /** Returns the work done on the units of a range since a day. */
     public Map<UUID, List<DoneWork>> doneSince(UnitRange range, LocalDate day) throws SQLException {
         Map<UUID, List<DoneWork>> done = new HashMap<>();
-        String sql = "select t.unit_id, t.kind, t.origin, t.done_on, t.strike_id" + OF_RANGE
+        String sql = "select t.unit_id, t.kind, t.origin, t.done_on, " + EVENT + OF_RANGE
                 + " and t.state = 'DONE' and t.done_on >= ?";
         try (PreparedStatement query = ranged(sql, range)) {
             query.setObject(4, day);
@@ -107,8 +117,8 @@ public final class SweepReader {
     /** Returns the open tasks of the units of a range. */
     public Map<UUID, List<OpenTask>> open(UnitRange range, ZoneId zone) throws SQLException {
         Map<UUID, List<OpenTask>> open = new HashMap<>();
-        String sql = "select t.unit_id, t.id, t.kind, t.origin, t.opens, t.due, t.late, t.created_at, t.touched,"
-                + " t.strike_id" + OF_RANGE + " and t.state not in ('DONE', 'CALLED_OFF')";
+        String sql = "select t.unit_id, t.id, t.kind, t.origin, t.opens, t.due, t.late, t.created_at, t.touched," + " "
+                + EVENT + OF_RANGE + " and t.state not in ('DONE', 'CALLED_OFF')";
         try (PreparedStatement query = ranged(sql, range);
                 ResultSet row = query.executeQuery()) {
             while (row.next()) {
@@ -132,6 +142,44 @@ public final class SweepReader {
                 row.getObject(8, OffsetDateTime.class).atZoneSameInstant(zone).toLocalDate(),
                 row.getBoolean(9),
                 row.getString(10));
+    }
+
+    /**
+     * Returns the events that no task was ever made for: one that was made is open, or was done or settled by a person.
+     */
+    public Map<UUID, List<CareEvent>> unansweredEvents(UnitRange range, ZoneId zone) throws SQLException {
+        Map<UUID, List<CareEvent>> events = new HashMap<>();
+        String sql = "select e.unit_id, e.id, e.kind, e.reported_at from care_event e join unit u on u.id = e.unit_id"
+                + " where u.depot_code = ? and u.number >= ? and u.number <= ?"
+                + " and not exists (select 1 from care_task t where t.event_id = e.id)";
+        try (PreparedStatement query = ranged(sql, range);
+                ResultSet row = query.executeQuery()) {
+            while (row.next()) {
+                Instant at = row.getObject(4, OffsetDateTime.class).toInstant();
+                var event = new CareEvent(
+                        row.getString(2),
+                        RoofEventKind.valueOf(row.getString(3)).origin(),
+                        at,
+                        at.atZone(zone).toLocalDate());
+                events.computeIfAbsent(row.getObject(1, UUID.class), none -> new ArrayList<>())
+                        .add(event);
+            }
+        }
+        return events;
+    }
+
+    /** Returns the questions that stand on open tasks of the units of a range, by task. */
+    public Map<String, String> questions(UnitRange range) throws SQLException {
+        Map<String, String> questions = new HashMap<>();
+        String sql = "select t.id, t.question" + OF_RANGE
+                + " and t.question is not null and t.state not in ('DONE', 'CALLED_OFF')";
+        try (PreparedStatement query = ranged(sql, range);
+                ResultSet row = query.executeQuery()) {
+            while (row.next()) {
+                questions.put(row.getString(1), row.getString(2));
+            }
+        }
+        return questions;
     }
 
     private PreparedStatement ranged(String sql, UnitRange range) throws SQLException {

@@ -6,12 +6,14 @@ import dev.lapwing.platform.Ids;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
+import java.sql.Types;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 
 /** Stores what a sweep decided, in a few batches. */
@@ -72,8 +74,8 @@ public final class SweepWriter {
         }
         String sql = """
                 insert into care_task (id, unit_id, depot_code, kind, origin, rule_id, rule_version, why, opens, due,
-                                       late, due_at, state, touched, open_key, created_at, created_by, version)
-                values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'PLANNED', false, ?, ?, ?, 0) on conflict do nothing
+                                       late, due_at, state, touched, open_key, created_at, created_by, event_id, version)
+                values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'PLANNED', false, ?, ?, ?, ?, 0) on conflict do nothing
                 """;
         try (PreparedStatement insert = database.prepareStatement(sql);
                 PreparedStatement step = step()) {
@@ -114,9 +116,29 @@ public final class SweepWriter {
         insert.setObject(10, due);
         insert.setObject(11, change.window().late());
         insert.setObject(12, utc(dueAt));
-        insert.setString(13, unitChange.unit().id() + " " + change.kind());
+        insert.setString(
+                13,
+                change.event() == null
+                        ? unitChange.unit().id() + " " + change.kind()
+                        : change.origin().word() + " " + change.event());
         insert.setObject(14, utc(now));
         insert.setString(15, SWEEP);
+        insert.setObject(16, change.event() == null ? null : UUID.fromString(change.event()), Types.OTHER);
+    }
+
+    /** Notes on tasks what the rules ask of them; a null question takes away the one that stood. */
+    public void ask(Map<String, String> questionsByTask) throws SQLException {
+        if (questionsByTask.isEmpty()) {
+            return;
+        }
+        try (PreparedStatement update = database.prepareStatement("update care_task set question = ? where id = ?")) {
+            for (var question : questionsByTask.entrySet()) {
+                update.setString(1, question.getValue());
+                update.setObject(2, UUID.fromString(question.getKey()));
+                update.addBatch();
+            }
+            update.executeBatch();
+        }
     }
 
     private PreparedStatement step() throws SQLException {

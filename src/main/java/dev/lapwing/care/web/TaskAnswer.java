@@ -13,7 +13,11 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.UUID;
 
-/** A task as it is answered, with its life so far. */
+/**
+ * A task as it is answered, with its life so far.
+ *
+ * @param question what the rules ask of it while a person has it in hand and they leave it alone, or null
+ */
 record TaskAnswer(
         UUID id,
         String unit,
@@ -29,6 +33,8 @@ record TaskAnswer(
         String why,
         String rule,
         UUID strike,
+        UUID event,
+        String question,
         List<StepAnswer> steps) {
 
     record StepAnswer(OffsetDateTime at, String who, TaskState state, String words) {}
@@ -50,6 +56,8 @@ record TaskAnswer(
                 task.why,
                 task.ruleId == null ? null : task.ruleId + " v" + task.ruleVersion,
                 task.strikeId,
+                task.eventId,
+                task.state.open() ? task.question : null,
                 TaskStep.of(task.id).stream()
                         .map(step -> new StepAnswer(
                                 step.at.atZone(zone).toOffsetDateTime(), step.who, step.state, step.words))
