@@ -51,6 +51,27 @@ public final class SweepReader {
         }
     }
 
+    /** A unit by its id and number only: what can be read of it even when the rest of its row cannot. */
+    public record UnitKey(UUID id, String number) {}
+
+    /** Returns up to {@code limit} units of a depot that follow a number, without reading more of them. */
+    public List<UnitKey> keysAfter(String depot, String number, int limit) throws SQLException {
+        String sql = "select id, number from unit where depot_code = ? and number > ? order by number"
+                + " fetch first ? rows only";
+        try (PreparedStatement query = database.prepareStatement(sql)) {
+            query.setString(1, depot);
+            query.setString(2, number);
+            query.setInt(3, limit);
+            List<UnitKey> keys = new ArrayList<>();
+            try (ResultSet row = query.executeQuery()) {
+                while (row.next()) {
+                    keys.add(new UnitKey(row.getObject(1, UUID.class), row.getString(2)));
+                }
+            }
+            return keys;
+        }
+    }
+
     /** Returns one unit, as a list like the others; empty when there is none. */
     public List<SweptUnit> unit(UUID id) throws SQLException {
         try (PreparedStatement query = database.prepareStatement(UNITS + " where id = ?")) {

@@ -76,7 +76,7 @@ public final class SweepWriter {
                 values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'PLANNED', false, ?, ?, ?, 0) on conflict do nothing
                 """;
         try (PreparedStatement insert = database.prepareStatement(sql);
-                PreparedStatement step = step()) {
+                PreparedStatement step = firstStep()) {
             UUID[] made = new UUID[changes.size()];
             for (int i = 0; i < made.length; i++) {
                 made[i] = ids.next();
@@ -86,11 +86,12 @@ public final class SweepWriter {
             int[] counts = insert.executeBatch();
             for (int i = 0; i < counts.length; i++) {
                 if (counts[i] == 1) {
-                    add(
+                    fill(
                             step,
                             made[i],
                             TaskState.PLANNED,
                             "Planned by rule " + changes.get(i).change().rule());
+                    step.addBatch();
                 }
             }
             step.executeBatch();
@@ -119,6 +120,12 @@ public final class SweepWriter {
         insert.setString(15, SWEEP);
     }
 
+    /** A task that was just made has no step yet, so nobody need look for its last one. */
+    private PreparedStatement firstStep() throws SQLException {
+        return database.prepareStatement("insert into care_task_step (id, task_id, position, at, who, state, words)"
+                + " values (?, ?, 0, ?, ?, ?, ?)");
+    }
+
     private PreparedStatement step() throws SQLException {
         return database.prepareStatement("""
                 insert into care_task_step (id, task_id, position, at, who, state, words)
@@ -127,14 +134,18 @@ public final class SweepWriter {
     }
 
     private void add(PreparedStatement step, UUID task, TaskState state, String words) throws SQLException {
+        fill(step, task, state, words);
+        step.setObject(7, task);
+        step.addBatch();
+    }
+
+    private void fill(PreparedStatement step, UUID task, TaskState state, String words) throws SQLException {
         step.setObject(1, ids.next());
         step.setObject(2, task);
         step.setObject(3, utc(now));
         step.setString(4, SWEEP);
         step.setString(5, state.name());
         step.setString(6, words);
-        step.setObject(7, task);
-        step.addBatch();
     }
 
     private static OffsetDateTime utc(Instant instant) {

@@ -52,7 +52,8 @@ class SweepResource {
         if (depot != null && Depot.findById(depot) == null) {
             throw Refused.invalid("depot", "is not the code of a depot");
         }
-        SweepRun run = timetable.ask(depot, identity.getPrincipal().getName());
+        SweepRun run = timetable.ask(
+                depot, SweepRun.Cause.ASKED, identity.getPrincipal().getName());
         return Response.accepted(new Asked(run.id)).build();
     }
 
