@@ -31,7 +31,9 @@ class SweepResource {
     record SweepAnswer(
             UUID id,
             String depot,
+            SweepRun.Cause cause,
             SweepRun.State state,
+            int unitsInAll,
             int units,
             int created,
             int calledOff,
@@ -67,6 +69,15 @@ class SweepResource {
                 .map(failure -> new Failure(failure.getKey(), failure.getValue()))
                 .toList();
         return new SweepAnswer(
-                run.id, run.depotCode, run.state, run.units, run.created, run.calledOff, failed, run.error);
+                run.id,
+                run.depotCode,
+                run.cause,
+                run.state,
+                run.unitsInAll,
+                run.units,
+                run.created,
+                run.calledOff,
+                failed,
+                run.error);
     }
 }
