@@ -20,6 +20,7 @@ import dev.lapwing.use.domain.PatternThresholds;
 import dev.lapwing.use.domain.Season;
 import dev.lapwing.use.storage.UseLedger;
 import io.agroal.api.AgroalDataSource;
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
@@ -98,6 +99,18 @@ class SweepBatch {
     Outcome one(DueEngine engine, Depot depot, UUID unit, Instant now) throws SQLException {
         try (Connection connection = database.getConnection()) {
             return sweep(connection, engine, depot, new SweepReader(connection).unit(unit), now);
+        }
+    }
+
+    /** Reads the facts of a depot's units from one number to another; nothing that reading them finds out is kept. */
+    @Transactional(value = Transactional.TxType.REQUIRES_NEW, rollbackOn = SQLException.class)
+    List<UnitFacts> factsBetween(Depot depot, String first, String last, Instant now) throws SQLException {
+        try (Connection connection = database.getConnection()) {
+            List<SweptUnit> units = new SweepReader(connection).unitsBetween(depot.code, first, last);
+            QuarkusTransaction.setRollbackOnly();
+            return units.isEmpty()
+                    ? List.of()
+                    : facts(connection, depot, new UnitRange(depot.code, first, last), units, now);
         }
     }
 

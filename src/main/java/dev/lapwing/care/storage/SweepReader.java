@@ -51,6 +51,17 @@ public final class SweepReader {
         }
     }
 
+    /** Returns the units of a depot from one number to another, both included. */
+    public List<SweptUnit> unitsBetween(String depot, String first, String last) throws SQLException {
+        String sql = UNITS + " where depot_code = ? and number >= ? and number <= ? order by number";
+        try (PreparedStatement query = database.prepareStatement(sql)) {
+            query.setString(1, depot);
+            query.setString(2, first);
+            query.setString(3, last);
+            return units(query);
+        }
+    }
+
     /** A unit by its id and number only: what can be read of it even when the rest of its row cannot. */
     public record UnitKey(UUID id, String number) {}
 
