@@ -109,7 +109,8 @@ class UpkeepPagesTest {
             assertThat(coordinator.page().locator("#rules-wrong").innerText())
                     .contains("rules[0] (full-time).opensBefore")
                     .contains("(line ");
-            assertThat(coordinator.page().getByLabel("Rules as JSON").inputValue()).contains("often");
+            assertThat(coordinator.page().getByLabel("Rules as JSON").inputValue())
+                    .contains("often");
             coordinator.picture("care-rules-wrong-" + window.width);
         }
     }
@@ -165,7 +166,10 @@ class UpkeepPagesTest {
             press(coordinator, "Import");
             assertThat(coordinator.page().locator(".said").innerText())
                     .contains("out is a column that the file must have");
-            assertThat(coordinator.page().getByLabel("unit", new Page.GetByLabelOptions().setExact(true)).inputValue())
+            assertThat(coordinator
+                            .page()
+                            .getByLabel("unit", new Page.GetByLabelOptions().setExact(true))
+                            .inputValue())
                     .isEqualTo("unit");
         }
     }

@@ -27,8 +27,7 @@ import java.util.UUID;
 
 /** Reads what the engine needs of many units at once: one statement per kind of fact, whatever the number of units. */
 public final class SweepReader {
-    private static final String OF_RANGE = " from care_task t join unit u on u.id = t.unit_id"
-            + " where u.depot_code = ? and u.number >= ? and u.number <= ?";
+    private static final String OF_RANGE = " from care_task t" + UnitRange.WHERE_UNIT_OF.formatted("t.unit_id");
 
     private static final String UNITS = "select id, number, surface, footing, installed_on, storage, season_opens,"
             + " season_closes, in_service_from, out_of_service_on from unit";

@@ -167,7 +167,6 @@ class CareRulesPage {
 
     @POST
     @Path("trials/{id}/adoption")
-    @Transactional
     public Response adopt(@RestPath String id, @RestForm String reason) throws SchedulerException {
         UUID trial = Identifier.of("trial", id);
         try {

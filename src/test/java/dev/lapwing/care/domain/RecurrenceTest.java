@@ -112,7 +112,8 @@ class RecurrenceTest {
 
     @Test
     void everyRowOfTheFileIsChecked() {
-        long checked = Stream.of(rfcRows(), anchoredJavaTimeRows(), chainedJavaTimeRows(), thereAndBackRows(), zoneRows())
+        long checked = Stream.of(
+                        rfcRows(), anchoredJavaTimeRows(), chainedJavaTimeRows(), thereAndBackRows(), zoneRows())
                 .mapToLong(Stream::count)
                 .sum();
 
