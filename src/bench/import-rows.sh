@@ -13,7 +13,10 @@ java "-Xmx$heap" -Dquarkus.http.port=8097 -Dlapwing.demo=true "-Dquarkus.datasou
 service=$!
 trap 'kill $service; wait $service 2>/dev/null || true; rm -rf "$folder"' EXIT
 call() { curl -s -u coordinator:halden "$@"; }
-until call -o /dev/null -f "$address/api/depots"; do sleep 1; done
+until call -o /dev/null -f "$address/api/depots"; do
+  kill -0 $service || { cat "$folder/log"; exit 1; }
+  sleep 1
+done
 depot=$(call "$address/api/depots" | grep -o '"code":"[^"]*"' | head -1 | cut -d'"' -f4)
 
 awk -v n="$units" -v depot="$depot" 'BEGIN {
