@@ -32,6 +32,15 @@ final class TemplateWords {
         };
     }
 
+    /** Returns the look of the tag that shows how a run stands. */
+    static String tagOf(String state) {
+        return switch (state) {
+            case "done" -> "done";
+            case "failed" -> "late";
+            default -> "due";
+        };
+    }
+
     /** Returns the text as one part of a path. */
     static String urlPart(String text) {
         return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");

@@ -1,6 +1,7 @@
 package dev.lapwing.care.application;
 
 import dev.lapwing.care.storage.CareTask;
+import dev.lapwing.care.storage.SweepRun;
 import dev.lapwing.care.storage.SweepWriter;
 import dev.lapwing.fleet.Depot;
 import dev.lapwing.fleet.DepotSaved;
@@ -59,6 +60,6 @@ class FollowingMoves {
         for (LocalDate due : CareTask.datedDueDaysAt(depot)) {
             CareTask.setDueAt(depot, due, due.atStartOfDay(depot.zoneId()).toInstant());
         }
-        timetable.ask(saved.code(), SweepWriter.SWEEP);
+        timetable.ask(saved.code(), SweepRun.Cause.DEPOT, SweepWriter.SWEEP);
     }
 }

@@ -30,8 +30,7 @@ import java.util.UUID;
 
 /** Reads what the engine needs of many units at once: one statement per kind of fact, whatever the number of units. */
 public final class SweepReader {
-    private static final String OF_RANGE = " from care_task t join unit u on u.id = t.unit_id"
-            + " where u.depot_code = ? and u.number >= ? and u.number <= ?";
+    private static final String OF_RANGE = " from care_task t" + UnitRange.WHERE_UNIT_OF.formatted("t.unit_id");
 
     private static final String UNITS = "select id, number, surface, footing, installed_on, storage, season_opens,"
             + " season_closes, in_service_from, out_of_service_on, away_since, sold, season_since from unit";
@@ -53,6 +52,38 @@ public final class SweepReader {
             query.setString(2, number);
             query.setInt(3, limit);
             return units(query);
+        }
+    }
+
+    /** Returns the units of a depot from one number to another, both included. */
+    public List<SweptUnit> unitsBetween(String depot, String first, String last) throws SQLException {
+        String sql = UNITS + " where depot_code = ? and number >= ? and number <= ? order by number";
+        try (PreparedStatement query = database.prepareStatement(sql)) {
+            query.setString(1, depot);
+            query.setString(2, first);
+            query.setString(3, last);
+            return units(query);
+        }
+    }
+
+    /** A unit by its id and number only: what can be read of it even when the rest of its row cannot. */
+    public record UnitKey(UUID id, String number) {}
+
+    /** Returns up to {@code limit} units of a depot that follow a number, without reading more of them. */
+    public List<UnitKey> keysAfter(String depot, String number, int limit) throws SQLException {
+        String sql = "select id, number from unit where depot_code = ? and number > ? order by number"
+                + " fetch first ? rows only";
+        try (PreparedStatement query = database.prepareStatement(sql)) {
+            query.setString(1, depot);
+            query.setString(2, number);
+            query.setInt(3, limit);
+            List<UnitKey> keys = new ArrayList<>();
+            try (ResultSet row = query.executeQuery()) {
+                while (row.next()) {
+                    keys.add(new UnitKey(row.getObject(1, UUID.class), row.getString(2)));
+                }
+            }
+            return keys;
         }
     }
 
@@ -149,8 +180,8 @@ public final class SweepReader {
      */
     public Map<UUID, List<CareEvent>> unansweredEvents(UnitRange range, ZoneId zone) throws SQLException {
         Map<UUID, List<CareEvent>> events = new HashMap<>();
-        String sql = "select e.unit_id, e.id, e.kind, e.reported_at from care_event e join unit u on u.id = e.unit_id"
-                + " where u.depot_code = ? and u.number >= ? and u.number <= ?"
+        String sql = "select e.unit_id, e.id, e.kind, e.reported_at from care_event e"
+                + UnitRange.WHERE_UNIT_OF.formatted("e.unit_id")
                 + " and not exists (select 1 from care_task t where t.event_id = e.id)";
         try (PreparedStatement query = ranged(sql, range);
                 ResultSet row = query.executeQuery()) {

@@ -17,6 +17,7 @@ import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 
 /** Judges the use of many units with a fixed number of statements, and keeps what was judged. */
@@ -59,28 +60,28 @@ public final class UseLedger {
             UseInForce inForce = PatternOverride.inForce(derived, overrides.getOrDefault(unit, List.of()), today);
             uses.put(unit, new UnitUse(inForce, log.rentals(), storedAt.get(unit)));
         }
-        keep(changed);
+        keep(changed, before.keySet());
         return uses;
     }
 
-    private void keep(Map<UUID, UseInForce> changed) throws SQLException {
+    private void keep(Map<UUID, UseInForce> changed, Set<UUID> judgedBefore) throws SQLException {
         if (changed.isEmpty()) {
             return;
         }
-        try (PreparedStatement delete = database.prepareStatement("delete from use_judgement where unit_id = ?");
+        try (PreparedStatement update = database.prepareStatement(
+                        "update use_judgement set pattern = ?, since = ?, why = ?, judged_on = ? where unit_id = ?");
                 PreparedStatement insert = database.prepareStatement(
-                        "insert into use_judgement (unit_id, pattern, since, why, judged_on) values (?, ?, ?, ?, ?)")) {
+                        "insert into use_judgement (pattern, since, why, judged_on, unit_id) values (?, ?, ?, ?, ?)")) {
             for (var entry : changed.entrySet()) {
-                delete.setObject(1, entry.getKey());
-                delete.addBatch();
-                insert.setObject(1, entry.getKey());
-                insert.setString(2, entry.getValue().pattern().name());
-                insert.setObject(3, entry.getValue().since());
-                insert.setString(4, entry.getValue().why());
-                insert.setObject(5, today);
-                insert.addBatch();
+                PreparedStatement statement = judgedBefore.contains(entry.getKey()) ? update : insert;
+                statement.setString(1, entry.getValue().pattern().name());
+                statement.setObject(2, entry.getValue().since());
+                statement.setString(3, entry.getValue().why());
+                statement.setObject(4, today);
+                statement.setObject(5, entry.getKey());
+                statement.addBatch();
             }
-            delete.executeBatch();
+            update.executeBatch();
             insert.executeBatch();
         }
     }

@@ -24,8 +24,7 @@ import java.util.UUID;
 /** Reads what bears on the use of the units of a range: one statement per kind of fact. */
 final class UseReader {
     private static final LocalDate FOR_GOOD = LocalDate.of(9999, 12, 31);
-    private static final String OF_RANGE =
-            " join unit u on u.id = x.unit_id where u.depot_code = ? and u.number >= ? and u.number <= ?";
+    private static final String OF_RANGE = UnitRange.WHERE_UNIT_OF.formatted("x.unit_id");
 
     private final Connection database;
     private final UnitRange range;
