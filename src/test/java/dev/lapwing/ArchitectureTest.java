@@ -51,7 +51,8 @@ class ArchitectureTest {
             Map.entry("people", List.of()),
             Map.entry("alerts", List.of("care", "people", "fleet")),
             Map.entry("planning", List.of("care", "use", "people")),
-            "record",
+            Map.entry(
+                    "record",
                     List.of(
                             "fleet",
                             "use",
@@ -62,7 +63,7 @@ class ArchitectureTest {
                             "jobs",
                             "people",
                             "alerts",
-                            "planning"));
+                            "planning")));
 
     private static final JavaClasses SERVICE = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

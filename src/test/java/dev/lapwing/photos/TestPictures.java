@@ -122,7 +122,11 @@ public final class TestPictures {
         notes.put("MM\0*".getBytes(StandardCharsets.ISO_8859_1)).putInt(8);
         notes.putShort((short) 4);
         entry(notes, 0x010f, 2, 16, 120);
-        notes.putShort((short) 0x0112).putShort((short) 3).putInt(1).putShort((short) orientation).putShort((short) 0);
+        notes.putShort((short) 0x0112)
+                .putShort((short) 3)
+                .putInt(1)
+                .putShort((short) orientation)
+                .putShort((short) 0);
         entry(notes, 0x8769, 4, 1, 80);
         entry(notes, 0x8825, 4, 1, 180);
         notes.position(80);

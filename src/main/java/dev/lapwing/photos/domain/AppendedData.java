@@ -16,11 +16,21 @@ final class AppendedData {
         Bytes appended = rest.from(first);
         boolean harmless = appended.size() == 0
                 || appended.startsWith("\u00ff\u00d8\u00ff")
-                || appended.size() > 8 && appended.text(4, 4).equals("ftyp")
+                || film(rest.from(Math.max(0, first - 3)))
                 || appended.size() > 4 && appended.text(appended.size() - 4, 4).equals("SEFT");
         if (!harmless) {
             throw BadPicture.otherType("goes on with something else after the picture; save it anew as a picture");
         }
+    }
+
+    /** Says whether a film begins here, or up to three zeros later: its length comes first and may begin with zeros. */
+    private static boolean film(Bytes rest) {
+        for (int at = 0; at <= 3 && at + 8 <= rest.size(); at++) {
+            if (rest.text(at + 4, 4).equals("ftyp")) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Refuses anything after a picture but padding. */

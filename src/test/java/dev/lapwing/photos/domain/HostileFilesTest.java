@@ -40,7 +40,11 @@ public class HostileFilesTest {
                 file("JPEG of many scans", manyScans(jpeg), Why.DAMAGED, "too many pieces"),
                 file("JPEG for print", fourColours(jpeg), Why.OTHER_TYPE, "for print"),
                 file("JPEG and ZIP", joined(jpeg, text("PK\3\4evil")), Why.OTHER_TYPE, "something else"),
-                file("JPEG and HTML", joined(jpeg, text("<script>alert(1)</script>")), Why.OTHER_TYPE, "something else"),
+                file(
+                        "JPEG and HTML",
+                        joined(jpeg, text("<script>alert(1)</script>")),
+                        Why.OTHER_TYPE,
+                        "something else"),
                 file("JPEG and PHP", joined(jpeg, text("<?php echo 1 ?>")), Why.OTHER_TYPE, "something else"),
                 file("PNG cut off", part(png, 0, png.length - 20), Why.DAMAGED, "cut off"),
                 file("PNG of 50000 by 50000", TestPictures.pngClaiming(50_000, 50_000), Why.TOO_LARGE, "50000 × 50000"),
