@@ -5,6 +5,7 @@ create table photo (
   unit_id uuid not null references unit (id),
   source varchar(20) not null,
   source_id uuid not null,
+  position integer not null,
   sent_hash varchar(64) not null,
   hash varchar(64) not null,
   bytes bigint not null,

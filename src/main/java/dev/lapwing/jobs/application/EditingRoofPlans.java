@@ -18,6 +18,8 @@ import java.util.UUID;
 /** Saves roof plans as the coordinator draws them; every version stays. */
 @ApplicationScoped
 public class EditingRoofPlans {
+    private static final int MOST_OBJECTS = 150;
+
     @Inject
     RoofPlans plans;
 
@@ -53,9 +55,16 @@ public class EditingRoofPlans {
                 by);
     }
 
+    /** Refuses a plan that could not be saved, with every wrong field named. */
+    @Transactional
+    public void examine(String number, PlanEntry entry) {
+        checked(Unit.require(number), entry);
+    }
+
     private static List<PlacedObject> checked(Unit unit, PlanEntry entry) {
         var errors = new FieldErrors();
         List<PlacedObject> objects = entry.read(errors);
+        errors.check(objects.size() <= MOST_OBJECTS, "objects", "has at most " + MOST_OBJECTS);
         errors.refuseIfAny();
         PlanCheck.of(unit.lengthMetres.doubleValue(), entry.widthMetres(), objects)
                 .forEach(error -> errors.check(false, error.field(), error.message()));

@@ -130,6 +130,7 @@ public class KeepingPhotos {
         photo.unit = Unit.findById(target.unit().id);
         photo.source = target.source();
         photo.sourceId = target.id();
+        photo.position = (int) Photo.count("sourceId", target.id());
         photo.sentHash = one.sentHash();
         photo.hash = one.hash();
         photo.bytes = bytes;

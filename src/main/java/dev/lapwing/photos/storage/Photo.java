@@ -39,6 +39,9 @@ public class Photo extends PanacheEntityBase {
     @Column(name = "source_id")
     public UUID sourceId;
 
+    /** Its place among the photos of the report or task, from 0. */
+    public int position;
+
     /** SHA-256 of the file as it was sent; tells a file that comes twice. */
     @Column(name = "sent_hash")
     public String sentHash;
@@ -87,12 +90,12 @@ public class Photo extends PanacheEntityBase {
 
     /** Returns the photos of a report or task in the order they were added, those that were taken away included. */
     public static List<Photo> of(UUID sourceId) {
-        return list(WITH_UNIT + "p.sourceId = ?1 order by p.addedAt, p.id", sourceId);
+        return list(WITH_UNIT + "p.sourceId = ?1 order by p.position", sourceId);
     }
 
     /** Returns the newest photos of a unit that are still there, the newest first. */
     public static List<Photo> ofUnit(UUID unitId, int most) {
-        return find(WITH_UNIT + "p.unit.id = ?1 and p.removedAt is null order by p.addedAt desc, p.id", unitId)
+        return find(WITH_UNIT + "p.unit.id = ?1 and p.removedAt is null order by p.addedAt desc, p.position", unitId)
                 .range(0, most - 1)
                 .list();
     }

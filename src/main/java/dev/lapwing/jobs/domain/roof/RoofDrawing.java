@@ -16,6 +16,10 @@ public record RoofDrawing(double across, double along, List<Shape> shapes, List<
     private static final double CM = 100;
     private static final double THINNEST_CM = 4;
     private static final double MARK_CM = 22;
+    private static final double LARGE_CM = 45;
+    private static final double LETTER_CM = 9;
+    private static final double MARGIN_CM = 14;
+    private static final double MARGIN_ENDS_CM = 22;
     /** Marks of one place are laid around it in rings of so many. */
     private static final int RING = 6;
 
@@ -31,9 +35,9 @@ public record RoofDrawing(double across, double along, List<Shape> shapes, List<
             return rounded(left + width / 2);
         }
 
-        /** Returns the middle of the rectangle, from the front. */
-        public double middleY() {
-            return rounded(top + height / 2);
+        /** Returns the line on which its name is written, from the front: within it when it is large, else below it. */
+        public double labelY() {
+            return rounded(height > LARGE_CM ? top + height / 2 + 3 : top + height + LETTER_CM);
         }
     }
 
@@ -43,10 +47,42 @@ public record RoofDrawing(double across, double along, List<Shape> shapes, List<
      * @param day ISO date of the day it was found, or empty
      * @param words what was found, with the place
      */
-    public record Mark(int number, double x, double y, String day, String words) {}
+    public record Mark(int number, double x, double y, String day, String words) {
+        /** Returns the line on which the number is written. */
+        public double labelY() {
+            return rounded(y + 4);
+        }
+    }
 
     /** What is to be marked, at a point of the plan. */
     public record Found(Point at, String day, String words) {}
+
+    /** Returns the part of the plane that is shown, as SVG writes it. */
+    public String viewBox() {
+        return -MARGIN_CM + " " + -MARGIN_ENDS_CM + " " + rounded(across + 2 * MARGIN_CM) + " "
+                + rounded(along + 2 * MARGIN_ENDS_CM);
+    }
+
+    /** Returns the lines between the nine fields, as SVG writes them. */
+    public String grid() {
+        return "M%1$s 0V%3$s M%2$s 0V%3$s M0 %4$sH%6$s M0 %5$sH%6$s"
+                .formatted(
+                        rounded(across / 3),
+                        rounded(across * 2 / 3),
+                        along,
+                        rounded(along / 3),
+                        rounded(along * 2 / 3),
+                        across);
+    }
+
+    public double middle() {
+        return rounded(across / 2);
+    }
+
+    /** Returns the line below the roof on which "rear" is written. */
+    public double below() {
+        return rounded(along + 15);
+    }
 
     /** Draws a plan with what was found, in its order. */
     public static RoofDrawing of(RoofPlan plan, List<Found> found) {

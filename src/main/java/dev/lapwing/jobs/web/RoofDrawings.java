@@ -1,0 +1,58 @@
+package dev.lapwing.jobs.web;
+
+import dev.lapwing.care.storage.CareTask;
+import dev.lapwing.fleet.Unit;
+import dev.lapwing.jobs.application.RoofPlans;
+import dev.lapwing.jobs.domain.roof.RoofDrawing;
+import dev.lapwing.jobs.domain.roof.RoofPlan;
+import dev.lapwing.jobs.storage.RecordedFinding;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.inject.Named;
+import jakarta.transaction.Transactional;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.UUID;
+
+/** Hands pages the drawn roof plans they show. */
+@Named("roofDrawings")
+@ApplicationScoped
+public class RoofDrawings {
+    @Inject
+    RoofPlans plans;
+
+    /** Returns the plan of the roof of a task, with the findings of its sheet marked in their order. */
+    @Transactional
+    public RoofDrawing ofTask(UUID taskId) {
+        CareTask task = CareTask.require(taskId);
+        RoofPlan plan = plans.of(task.unit).plan();
+        ZoneId zone = task.depot.zoneId();
+        return RoofDrawing.of(
+                plan,
+                RecordedFinding.of(taskId).stream()
+                        .map(found -> found(found, plan, zone))
+                        .toList());
+    }
+
+    /** Returns the findings of a sheet in words, in their order. */
+    @Transactional
+    public List<String> findingsOf(UUID taskId) {
+        return RecordedFinding.of(taskId).stream()
+                .map(found -> found.finding().inWords())
+                .toList();
+    }
+
+    /** Returns the plan of a unit's roof with nothing marked. */
+    @Transactional
+    public RoofDrawing ofUnit(String number) {
+        return RoofDrawing.of(plans.of(Unit.require(number)).plan(), List.of());
+    }
+
+    /** Returns a finding as it is marked on a plan. */
+    public static RoofDrawing.Found found(RecordedFinding found, RoofPlan plan, ZoneId zone) {
+        return new RoofDrawing.Found(
+                plan.placeOf(found.zone),
+                found.recordedAt.atZone(zone).toLocalDate().toString(),
+                found.finding().inWords());
+    }
+}
