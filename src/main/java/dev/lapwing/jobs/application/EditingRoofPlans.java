@@ -18,7 +18,7 @@ import java.util.UUID;
 /** Saves roof plans as the coordinator draws them; every version stays. */
 @ApplicationScoped
 public class EditingRoofPlans {
-    private static final int MOST_OBJECTS = 150;
+    private static final int MOST_OBJECTS = 120;
 
     @Inject
     RoofPlans plans;

@@ -36,7 +36,7 @@ import org.jboss.resteasy.reactive.RestPath;
 @Path("/units/{number}/roof-plan")
 class RoofPlanPage {
     /** One object with what is wrong with it. */
-    record Row(RoofPlanForm.Typed typed, FieldMessages wrong, String at) {
+    public record Row(RoofPlanForm.Typed typed, FieldMessages wrong, String at) {
         /** Returns what is wrong with a field, or null. */
         public String wrong(String field) {
             return wrong.at(at + field);
