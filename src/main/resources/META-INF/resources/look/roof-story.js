@@ -8,7 +8,7 @@ document.querySelectorAll('.roof-story').forEach((story) => {
     const { day, words } = days[Number(slider.value)];
     shown.textContent = words;
     slider.setAttribute('aria-valuetext', words);
-    story.querySelectorAll('.mark, .found > li').forEach((item) => {
+    story.querySelectorAll('.mark, .roof-found > li').forEach((item) => {
       item.toggleAttribute('hidden', item.dataset.day > day);
       item.classList.toggle('earlier', item.dataset.day < day);
     });

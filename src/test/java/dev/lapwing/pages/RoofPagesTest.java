@@ -126,7 +126,9 @@ class RoofPagesTest {
             coordinator.go("/units/" + unit);
             Page page = coordinator.page();
             assertThat(page.locator(".roof-story .mark").count()).isEqualTo(3);
-            assertThat(page.locator(".roof-story .found > li").allInnerTexts().toString())
+            assertThat(page.locator(".roof-story .roof-found > li")
+                            .allInnerTexts()
+                            .toString())
                     .contains("scrape in front-left", "crack", "dirt");
             assertThat(page.locator(".photos img").first().getAttribute("alt"))
                     .isEqualTo("finding 1, front-left, front vent");
@@ -166,7 +168,7 @@ class RoofPagesTest {
         try (var tech = Visitor.withoutScripts(chromium, root.toString().replaceAll("/$", ""))) {
             tech.signIn("tech1");
             tech.go("/units/" + unit);
-            assertThat(tech.page().locator(".found > li").count()).isEqualTo(3);
+            assertThat(tech.page().locator(".roof-found > li").count()).isEqualTo(3);
             assertThat(tech.page().locator("#until").isVisible()).isFalse();
         }
     }

@@ -284,6 +284,39 @@ class PhotosTest {
         as("desk").get("/api/tasks/" + task).then().body("photos[0].zone", equalTo("front-left"));
     }
 
+    @Test
+    void photosOfASheetAreAddedAndSeenBelowThePathOfTheSheet() {
+        start();
+        String sheet = "/tasks/" + task + "/sheet";
+        String address = withPhoto(tech, TestPictures.jpeg(311, 211))
+                .accept("application/json")
+                .post(sheet + "/photos")
+                .then()
+                .statusCode(201)
+                .extract()
+                .path("items[0].address");
+        assertThat(address).startsWith(sheet + "/photo?id=");
+        for (String size : List.of("", "&small=yes")) {
+            as(tech).get(address + size).then().statusCode(200).contentType("image/jpeg");
+        }
+        as(tech).get(address.replace(task, UUID.randomUUID().toString())).then().statusCode(404);
+        as(tech).get(sheet + "/photo").then().statusCode(404);
+        withPhoto(tech, TestPictures.gif())
+                .accept("application/json")
+                .post(sheet + "/photos")
+                .then()
+                .statusCode(415)
+                .contentType("application/problem+json");
+        withPhoto(tech, TestPictures.jpeg(312, 212))
+                .accept("text/html")
+                .redirects()
+                .follow(false)
+                .post(sheet + "/photos")
+                .then()
+                .statusCode(303);
+        as("desk").get("/api/tasks/" + task + "/photos").then().body("total", equalTo(2));
+    }
+
     private Response toTask(String who, byte[] file) {
         return withPhoto(who, file).post("/api/tasks/" + task + "/photos");
     }

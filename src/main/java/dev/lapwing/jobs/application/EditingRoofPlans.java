@@ -46,7 +46,7 @@ public class EditingRoofPlans {
         if (now.version() == 0) {
             throw Refused.conflict("The plan was never changed");
         }
-        RoofPlans.Current before = plans.of(unit, now.version() - 1).orElseThrow();
+        RoofPlans.Current before = plans.version(unit, now.version() - 1).orElseThrow();
         return add(
                 unit,
                 now.version() + 1,
@@ -80,7 +80,7 @@ public class EditingRoofPlans {
                 .createNativeQuery("select id from unit where id = :id for update", UUID.class)
                 .setParameter("id", unit.id)
                 .getSingleResult();
-        RoofPlans.Current now = plans.of(unit);
+        RoofPlans.Current now = plans.current(unit);
         if (now.version() != version) {
             throw Refused.conflict("The plan was changed meanwhile: it is at version " + now.version()
                     + ", and version " + version + " was edited. Open it again");
@@ -98,6 +98,6 @@ public class EditingRoofPlans {
         version.savedBy = by;
         objects.stream().map(PlanVersion.StoredObject::of).forEach(version.objects::add);
         version.persistAndFlush();
-        return plans.of(unit);
+        return plans.current(unit);
     }
 }

@@ -1,30 +1,19 @@
 package dev.lapwing.jobs.application;
 
 import dev.lapwing.fleet.Unit;
-import dev.lapwing.jobs.domain.roof.DefaultPlans;
 import dev.lapwing.jobs.domain.roof.RoofPlan;
 import dev.lapwing.jobs.storage.PlanVersion;
-import io.quarkus.runtime.Startup;
-import jakarta.annotation.PostConstruct;
-import jakarta.inject.Singleton;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
-import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /** Knows the roof plan of every unit: its own, or that of its kind. The length is always that of the register. */
-@Startup
-@Singleton
+@ApplicationScoped
 public class RoofPlans {
-    @ConfigProperty(name = "lapwing.jobs.folder", defaultValue = "shared/jobs")
-    Path folder;
-
-    private DefaultPlans defaults;
+    @Inject
+    SheetReference reference;
 
     /**
      * The plan of a unit.
@@ -35,32 +24,29 @@ public class RoofPlans {
      */
     public record Current(RoofPlan plan, int version, Instant savedAt, String savedBy) {}
 
-    @PostConstruct
-    void load() {
-        Path file = folder.resolve("roof-plans.csv");
-        try {
-            defaults = new DefaultPlans(Files.readString(file, StandardCharsets.UTF_8));
-        } catch (IOException e) {
-            throw new UncheckedIOException("the reference data " + file + " cannot be read", e);
-        }
-    }
-
     /** Returns the plan that counts. */
     @Transactional
-    public Current of(Unit unit) {
+    public RoofPlan of(Unit unit) {
+        return current(unit).plan();
+    }
+
+    /** Returns the plan that counts, with who saved it when. */
+    @Transactional
+    public Current current(Unit unit) {
         return PlanVersion.latest(unit.id).map(own -> current(unit, own)).orElseGet(() -> ofKind(unit));
     }
 
     /** Returns an earlier plan; version 0 is that of the unit's kind. */
     @Transactional
-    public Optional<Current> of(Unit unit, int version) {
+    public Optional<Current> version(Unit unit, int version) {
         return version == 0
                 ? Optional.of(ofKind(unit))
                 : PlanVersion.of(unit.id, version).map(own -> current(unit, own));
     }
 
     private Current ofKind(Unit unit) {
-        return new Current(defaults.forUnit(unit.kind.word(), unit.lengthMetres.doubleValue()), 0, null, null);
+        return new Current(
+                reference.roofPlans().forUnit(unit.kind.word(), unit.lengthMetres.doubleValue()), 0, null, null);
     }
 
     private static Current current(Unit unit, PlanVersion own) {

@@ -39,7 +39,7 @@ public class TaskPhotoTarget {
     }
 
     private static Integer place(CareTask task, String finding, FieldErrors errors) {
-        long findings = RecordedFinding.countOf(task.id);
+        long findings = RecordedFinding.count("taskId", task.id);
         boolean number = finding.matches("[0-9]{1,4}");
         errors.check(
                 number && Integer.parseInt(finding) < findings,

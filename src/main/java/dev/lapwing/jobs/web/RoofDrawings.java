@@ -25,7 +25,7 @@ public class RoofDrawings {
     @Transactional
     public RoofDrawing ofTask(UUID taskId) {
         CareTask task = CareTask.require(taskId);
-        RoofPlan plan = plans.of(task.unit).plan();
+        RoofPlan plan = plans.of(task.unit);
         ZoneId zone = task.depot.zoneId();
         return RoofDrawing.of(
                 plan,
@@ -34,18 +34,21 @@ public class RoofDrawings {
                         .toList());
     }
 
-    /** Returns the findings of a sheet in words, in their order. */
+    /** A finding that a photo can show: its place on the sheet, from 0, and what it is. */
+    public record Choice(int position, String words) {}
+
+    /** Returns the findings of a sheet in their order. */
     @Transactional
-    public List<String> findingsOf(UUID taskId) {
+    public List<Choice> findingsOf(UUID taskId) {
         return RecordedFinding.of(taskId).stream()
-                .map(found -> found.finding().inWords())
+                .map(found -> new Choice(found.position, found.finding().inWords()))
                 .toList();
     }
 
     /** Returns the plan of a unit's roof with nothing marked. */
     @Transactional
     public RoofDrawing ofUnit(String number) {
-        return RoofDrawing.of(plans.of(Unit.require(number)).plan(), List.of());
+        return RoofDrawing.of(plans.of(Unit.require(number)), List.of());
     }
 
     /** Returns a finding as it is marked on a plan. */

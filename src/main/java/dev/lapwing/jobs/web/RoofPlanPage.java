@@ -139,7 +139,7 @@ class RoofPlanPage {
     private Response page(int status, String number, RoofPlanForm typed, FieldMessages wrong, String refusal) {
         return QuarkusTransaction.requiringNew().call(() -> {
             Unit unit = Unit.require(number);
-            RoofPlans.Current current = plans.of(unit);
+            RoofPlans.Current current = plans.current(unit);
             RoofPlanForm form = typed == null ? RoofPlanForm.of(current) : typed;
             return pages.show(status, Templates.roofPlan(view(unit, current, form, wrong), form, wrong, refusal));
         });

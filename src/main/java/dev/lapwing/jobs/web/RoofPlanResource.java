@@ -44,8 +44,8 @@ class RoofPlanResource {
     public RoofPlanAnswer plan(@RestPath String number, @RestQuery Integer version) {
         Unit unit = Unit.require(number);
         RoofPlans.Current plan = version == null
-                ? plans.of(unit)
-                : plans.of(unit, version)
+                ? plans.current(unit)
+                : plans.version(unit, version)
                         .orElseThrow(() -> Refused.notFound("version " + version + " of this roof plan"));
         return RoofPlanAnswer.of(unit, plan);
     }

@@ -42,12 +42,17 @@ public record PhotoAnswer(
 
     /** Returns a photo as it is answered; its unit and depot are read. */
     public static PhotoAnswer of(Photo photo) {
+        return of(photo, PhotoAddresses.of(photo));
+    }
+
+    /** Returns a photo as it is answered, with the addresses that its reader may use. */
+    public static PhotoAnswer of(Photo photo, PhotoAddresses addresses) {
         ZoneId zone = photo.unit.depot.zoneId();
         boolean there = photo.removedAt == null;
         return new PhotoAnswer(
                 photo.id,
-                there ? "/api/photos/" + photo.id : null,
-                there ? "/api/photos/" + photo.id + "/thumbnail" : null,
+                there ? addresses.picture() : null,
+                there ? addresses.thumbnail() : null,
                 photo.width,
                 photo.height,
                 photo.bytes,

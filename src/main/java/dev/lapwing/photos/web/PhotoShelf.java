@@ -8,6 +8,7 @@ import jakarta.inject.Named;
 import jakarta.transaction.Transactional;
 import java.util.List;
 import java.util.UUID;
+import java.util.function.Function;
 
 /** Hands pages the photos they show. */
 @Named("photoShelf")
@@ -19,18 +20,27 @@ public class PhotoShelf {
     /** Returns the photos of a report or task in the order they were added, those that were taken away included. */
     @Transactional
     public List<ShownPhoto> of(UUID sourceId) {
-        return shown(Photo.of(sourceId));
+        return shown(Photo.of(sourceId), PhotoAddresses::of);
+    }
+
+    /** Returns the photos of the sheet of a task, with addresses for whoever may open the sheet. */
+    @Transactional
+    public List<ShownPhoto> ofSheet(UUID taskId) {
+        return shown(Photo.of(taskId), PhotoAddresses::onSheet);
     }
 
     /** Returns the newest photos of a unit, the newest first. */
     @Transactional
     public List<ShownPhoto> ofUnit(UUID unitId, int most) {
-        return shown(Photo.ofUnit(unitId, most));
+        return shown(Photo.ofUnit(unitId, most), PhotoAddresses::of);
     }
 
-    private List<ShownPhoto> shown(List<Photo> photos) {
+    private List<ShownPhoto> shown(List<Photo> photos, Function<Photo, PhotoAddresses> addresses) {
         return photos.stream()
-                .map(photo -> ShownPhoto.of(photo, names.of(photo.removedAt == null ? photo.addedBy : photo.removedBy)))
+                .map(photo -> ShownPhoto.of(
+                        photo,
+                        addresses.apply(photo),
+                        names.of(photo.removedAt == null ? photo.addedBy : photo.removedBy)))
                 .toList();
     }
 }

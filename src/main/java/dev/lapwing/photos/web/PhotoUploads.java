@@ -13,6 +13,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
 
@@ -30,11 +31,17 @@ public class PhotoUploads {
 
     /** Keeps the files and answers the photos: 201, or 200 when all of them were there before. */
     public Response answer(KeepingPhotos.Target target, List<FileUpload> files) {
+        return answer(target, files, PhotoAddresses::of);
+    }
+
+    /** Keeps the files and answers the photos with the addresses that the sender may use. */
+    public Response answer(
+            KeepingPhotos.Target target, List<FileUpload> files, Function<Photo, PhotoAddresses> addresses) {
         KeepingPhotos.Kept kept = keep(target, files);
         List<PhotoAnswer> photos = QuarkusTransaction.requiringNew()
                 .call(() -> kept.ids().stream()
                         .map(Photo::require)
-                        .map(PhotoAnswer::of)
+                        .map(photo -> PhotoAnswer.of(photo, addresses.apply(photo)))
                         .toList());
         return Response.status(kept.added() ? 201 : 200)
                 .entity(new Page<>(photos, photos.size(), null))

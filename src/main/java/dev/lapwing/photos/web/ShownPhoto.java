@@ -9,12 +9,14 @@ import java.util.UUID;
 /**
  * A photo as pages show it.
  *
+ * @param at where its pictures are found
  * @param what what it shows, for those who do not see it
  * @param day the day it was taken, or added when the camera did not say
  * @param when that time in words
  */
 public record ShownPhoto(
         UUID id,
+        PhotoAddresses at,
         String source,
         UUID sourceId,
         String what,
@@ -25,16 +27,17 @@ public record ShownPhoto(
         String why) {
 
     /** Returns a photo as pages show it. */
-    static ShownPhoto of(Photo photo, String who) {
+    static ShownPhoto of(Photo photo, PhotoAddresses addresses, String who) {
         ZoneId zone = photo.unit.depot.zoneId();
-        var at = photo.takenAt == null ? photo.addedAt : photo.takenAt;
+        var time = photo.takenAt == null ? photo.addedAt : photo.takenAt;
         return new ShownPhoto(
                 photo.id,
+                addresses,
                 photo.source.word(),
                 photo.sourceId,
                 what(photo),
-                at.atZone(zone).toLocalDate(),
-                (photo.takenAt == null ? "added " : "taken ") + Dates.time(at, zone),
+                time.atZone(zone).toLocalDate(),
+                (photo.takenAt == null ? "added " : "taken ") + Dates.time(time, zone),
                 who,
                 photo.removedAt != null,
                 photo.removedWhy);

@@ -54,7 +54,7 @@ public class UnitRoof {
     @Transactional
     public Story story(String number) {
         Unit unit = Unit.require(number);
-        RoofPlan plan = plans.of(unit).plan();
+        RoofPlan plan = plans.of(unit);
         ZoneId zone = unit.depot.zoneId();
         List<RoofDrawing.Found> found = new ArrayList<>();
         RecordedFinding.ofUnit(unit.id).forEach(one -> found.add(RoofDrawings.found(one, plan, zone)));
