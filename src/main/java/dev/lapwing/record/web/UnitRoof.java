@@ -16,6 +16,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import jakarta.transaction.Transactional;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -47,6 +48,9 @@ public class UnitRoof {
     /** A day in ISO form and in words. */
     public record Day(String iso, String words) {}
 
+    /** Something found, with the moment it was written down. */
+    private record Noticed(Instant at, RoofDrawing.Found found) {}
+
     /** The photos of one day. */
     public record PhotoDay(String words, List<ShownPhoto> photos) {}
 
@@ -56,15 +60,19 @@ public class UnitRoof {
         Unit unit = Unit.require(number);
         RoofPlan plan = plans.of(unit);
         ZoneId zone = unit.depot.zoneId();
-        List<RoofDrawing.Found> found = new ArrayList<>();
-        RecordedFinding.ofUnit(unit.id).forEach(one -> found.add(RoofDrawings.found(one, plan, zone)));
+        List<Noticed> noticed = new ArrayList<>();
+        RecordedFinding.ofUnit(unit.id)
+                .forEach(one -> noticed.add(new Noticed(one.recordedAt, RoofDrawings.found(one, plan, zone))));
         List<ReturnReport> reports = ReturnReport.list("unit.id = ?1 and size(marks) > 0", unit.id);
         for (ReturnReport report : reports) {
             LocalDate day = report.filedAt.atZone(zone).toLocalDate();
-            report.marks.forEach(mark -> found.add(marked(mark, plan, day)));
+            report.marks.forEach(mark -> noticed.add(new Noticed(report.filedAt, marked(mark, plan, day))));
         }
-        found.sort(Comparator.comparing(RoofDrawing.Found::day));
-        List<RoofDrawing.Found> newest = found.subList(Math.max(0, found.size() - MOST_MARKS), found.size());
+        List<RoofDrawing.Found> newest = noticed.stream()
+                .sorted(Comparator.comparing(Noticed::at))
+                .skip(Math.max(0, noticed.size() - MOST_MARKS))
+                .map(Noticed::found)
+                .toList();
         return new Story(RoofDrawing.of(plan, newest), days(newest));
     }
 
