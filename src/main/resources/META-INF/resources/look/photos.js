@@ -111,6 +111,12 @@ async function take(files) {
   const fields = Object.fromEntries([...new FormData(form)].filter(([, value]) => typeof value === 'string' && value));
   for (const file of files) {
     const photo = { key: crypto.randomUUID ? crypto.randomUUID() : String(Math.random()).slice(2) + Date.now(), address: form.dataset.photos, name: file.name, file, fields };
+    if (file.size > Number(form.dataset.most) * 1e6) {
+      const row = line(photo);
+      row.say(`is larger than ${form.dataset.most} MB and was not sent.`);
+      row.offer('Close', row.remove);
+      continue;
+    }
     await store.put(photo);
     send(photo);
   }

@@ -1,5 +1,6 @@
 package dev.lapwing.photos.web;
 
+import dev.lapwing.photos.PhotoSettings;
 import dev.lapwing.photos.storage.Photo;
 import dev.lapwing.web.PersonNames;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -16,6 +17,14 @@ import java.util.function.Function;
 public class PhotoShelf {
     @Inject
     PersonNames names;
+
+    @Inject
+    PhotoSettings settings;
+
+    /** Returns the most megabytes that a file may have. */
+    public int mostMegabytes() {
+        return settings.fileMegabytes();
+    }
 
     /** Returns the photos of a report or task in the order they were added, those that were taken away included. */
     @Transactional
