@@ -41,6 +41,11 @@ final class TemplateWords {
         };
     }
 
+    /** Returns a word of the contract as people write it: "air conditioner" for {@code air-conditioner}. */
+    static String spaced(String word) {
+        return word.replace('-', ' ');
+    }
+
     /** Returns the text as one part of a path. */
     static String urlPart(String text) {
         return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");

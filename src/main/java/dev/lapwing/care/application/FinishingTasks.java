@@ -36,6 +36,20 @@ public class FinishingTasks {
         return task;
     }
 
+    /**
+     * Returns a task whose work has begun, even if it is done by now: what was recorded on the roof may arrive late.
+     * Refuses others, and one that someone else has unless the coordinator asks.
+     */
+    @Transactional
+    public CareTask begun(UUID id, Signer who) {
+        CareTask task = CareTask.require(id);
+        MovingTasks.requireOwn(task, who.username(), who.coordinator());
+        if (task.state != TaskState.UNDER_WAY && task.state != TaskState.DONE) {
+            throw Refused.conflict("The task is " + task.state.word() + "; start it first");
+        }
+        return task;
+    }
+
     /** Takes the lock in plain SQL: the dialect's own clause for it is not understood by both engines. */
     private static void lock(CareTask task) {
         EntityManager database = CareTask.getEntityManager();

@@ -58,6 +58,14 @@ public class RecordedFinding extends PanacheEntityBase {
         return list("taskId = ?1 order by position", taskId);
     }
 
+    /** Returns what was found on the roof of a unit in all its tasks, in the order it was recorded. */
+    public static List<RecordedFinding> ofUnit(UUID unitId) {
+        return list(
+                "select f from RecordedFinding f join CareTask t on t.id = f.taskId"
+                        + " where t.unit.id = ?1 order by f.recordedAt, f.taskId, f.position",
+                unitId);
+    }
+
     public static long countOf(UUID taskId) {
         return count("taskId", taskId);
     }
