@@ -1,5 +1,6 @@
 package dev.lapwing.care.web;
 
+import dev.lapwing.care.RoofCautions;
 import dev.lapwing.care.domain.DueWindow;
 import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.domain.TaskMove;
@@ -25,6 +26,9 @@ class TaskViews {
     PersonNames names;
 
     @Inject
+    RoofCautions cautions;
+
+    @Inject
     Clock clock;
 
     TaskView of(CareTask task, Shell shell) {
@@ -33,7 +37,7 @@ class TaskViews {
                 rows.of(List.of(task), clock.instant()).get(0),
                 task.state.open(),
                 window(task),
-                RoofCautions.of(task.unit.roof, task.kind),
+                cautions.inShort(task.unit.roof, "en"),
                 facts(task.unit.roof),
                 steps(task),
                 mine,
