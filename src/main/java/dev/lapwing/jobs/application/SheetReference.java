@@ -1,5 +1,6 @@
 package dev.lapwing.jobs.application;
 
+import dev.lapwing.jobs.domain.roof.DefaultPlans;
 import dev.lapwing.jobs.domain.sheet.Cautions;
 import dev.lapwing.jobs.domain.sheet.WashSteps;
 import dev.lapwing.jobs.domain.surface.Cleaner;
@@ -30,6 +31,8 @@ public class SheetReference {
 
     private Cautions cautions;
     private WashSteps washSteps;
+    private WashSteps lookSteps;
+    private DefaultPlans roofPlans;
     private CleanerRules cleanerRules;
     private List<Cleaner> cleaners;
 
@@ -37,6 +40,8 @@ public class SheetReference {
     void load() {
         cautions = Cautions.read(read(jobs.resolve("cautions.csv")));
         washSteps = WashSteps.read(read(jobs.resolve("wash-steps.csv")));
+        lookSteps = WashSteps.read(read(jobs.resolve("look-steps.csv")));
+        roofPlans = new DefaultPlans(read(jobs.resolve("roof-plans.csv")));
         cleanerRules = new CleanerRules(
                 read(surfaces.resolve("surfaces.csv")),
                 read(surfaces.resolve("cleaner-classes.csv")),
@@ -58,6 +63,16 @@ public class SheetReference {
 
     public WashSteps washSteps() {
         return washSteps;
+    }
+
+    /** Returns what is looked at and felt, in order. */
+    public WashSteps lookSteps() {
+        return lookSteps;
+    }
+
+    /** Returns the plans that units begin with. */
+    DefaultPlans roofPlans() {
+        return roofPlans;
     }
 
     public CleanerRules cleanerRules() {
