@@ -66,7 +66,8 @@ public class RecordedFinding extends PanacheEntityBase {
     /** Returns the findings of a task that stand, in the order they were recorded. */
     public static List<RecordedFinding> of(UUID taskId) {
         return list(
-                "taskId = ?1 and not exists (select 1 from WithdrawnFinding w where w.findingId = id) order by position",
+                "from RecordedFinding f where f.taskId = ?1"
+                        + " and not exists (select 1 from WithdrawnFinding w where w.findingId = f.id) order by f.position",
                 taskId);
     }
 
