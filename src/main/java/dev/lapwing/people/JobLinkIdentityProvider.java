@@ -32,7 +32,7 @@ class JobLinkIdentityProvider implements IdentityProvider<JobLinkRequest> {
         if (guesses.tooMany(request.address())) {
             return Optional.empty();
         }
-        JobLinks.Judged judged = links.judge(request.token(), request.job(), request.signing());
+        JobLinks.Judged judged = links.judge(request.token(), request.job(), request.ending());
         if (!judged.known()) {
             guesses.wrong(request.address());
         }

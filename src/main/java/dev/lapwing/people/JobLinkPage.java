@@ -62,13 +62,13 @@ class JobLinkPage {
                 .orElseGet(() -> pages.show(404, Templates.jobLink(false)));
     }
 
-    /** The browser sends the token to this sheet's address only. */
+    /** The browser sends the token to the addresses of this job only, and of those the sheet alone takes it. */
     private Response toSheet(JobLink link, String token) {
-        String sheet = JobLinkRequest.sheetOf(link.jobId);
+        String job = JobLinkRequest.jobOf(link.jobId);
         int seconds = (int) Duration.between(clock.instant(), link.expiresAt).toSeconds();
         boolean secure = request.request().isSSL();
-        return Response.seeOther(URI.create(sheet))
-                .cookie(OwnCookie.within(sheet, JobLinkRequest.COOKIE, token, seconds, secure))
+        return Response.seeOther(URI.create(job + "/sheet"))
+                .cookie(OwnCookie.within(job, JobLinkRequest.COOKIE, token, seconds, secure))
                 .header("Cache-Control", "no-store")
                 .header("Referrer-Policy", "no-referrer")
                 .build();

@@ -5,26 +5,33 @@ import io.vertx.core.http.Cookie;
 import io.vertx.core.http.HttpMethod;
 import io.vertx.ext.web.RoutingContext;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** A request about one job that carries the token of that job's link; no other request is made into one. */
+/**
+ * A request that belongs to the sheet of one job and carries the token of that job's link; no other request is made into
+ * one.
+ */
 final class JobLinkRequest extends BaseAuthenticationRequest {
     static final String COOKIE = "lapwing-job";
-    private static final Pattern SHEET =
-            Pattern.compile("/tasks/([0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12})/sheet((?:/[a-z0-9-]+)*)");
-    private static final String SIGNING = "/sign-off";
+    /** The sheet, what its parts send, and the way to stop. */
+    private static final Pattern OF_THE_SHEET = Pattern.compile(
+            "/tasks/([0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12})/((?:sheet|roof)(?:/[a-z-]+)?|stop-and-refer)");
+
+    /** What ends the job. */
+    private static final Set<String> ENDS = Set.of("sheet/sign-off", "stop-and-refer");
 
     private final String token;
     private final UUID job;
-    private final boolean signing;
+    private final boolean ending;
     private final String address;
 
-    private JobLinkRequest(String token, UUID job, boolean signing, String address) {
+    private JobLinkRequest(String token, UUID job, boolean ending, String address) {
         this.token = token;
         this.job = job;
-        this.signing = signing;
+        this.ending = ending;
         this.address = address;
     }
 
@@ -35,22 +42,21 @@ final class JobLinkRequest extends BaseAuthenticationRequest {
         if (cookie == null || cookie.getValue().isEmpty() || !path.equals(call.normalizedPath())) {
             return Optional.empty();
         }
-        Matcher sheet = SHEET.matcher(path);
+        Matcher sheet = OF_THE_SHEET.matcher(path);
         if (!sheet.matches()) {
             return Optional.empty();
         }
-        boolean signing =
-                call.request().method() == HttpMethod.POST && sheet.group(2).equals(SIGNING);
+        boolean ending = call.request().method() == HttpMethod.POST && ENDS.contains(sheet.group(2));
         return Optional.of(
-                new JobLinkRequest(cookie.getValue(), UUID.fromString(sheet.group(1)), signing, addressOf(call)));
+                new JobLinkRequest(cookie.getValue(), UUID.fromString(sheet.group(1)), ending, addressOf(call)));
     }
 
     static String addressOf(RoutingContext call) {
         return call.request().remoteAddress().hostAddress();
     }
 
-    static String sheetOf(UUID job) {
-        return "/tasks/" + job + "/sheet";
+    static String jobOf(UUID job) {
+        return "/tasks/" + job;
     }
 
     String token() {
@@ -61,8 +67,9 @@ final class JobLinkRequest extends BaseAuthenticationRequest {
         return job;
     }
 
-    boolean signing() {
-        return signing;
+    /** Returns whether it ends the job; then it may come once more after the job has ended, for its answer. */
+    boolean ending() {
+        return ending;
     }
 
     String address() {

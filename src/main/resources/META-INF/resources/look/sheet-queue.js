@@ -44,7 +44,7 @@ export class Queue {
     return [...kept, ...this.unkept].sort((a, b) => a.order - b.order || (a.key < b.key ? -1 : 1));
   }
 
-  /* Adds an entry and returns it. */
+  /* Adds an entry and returns it; its path is one of the sheet's own, or begins with a slash. */
   add(path, fields, words) {
     const last = this.list().at(-1);
     const entry = { key: crypto.randomUUID(), order: last ? last.order + 1 : 1, path, fields, words, tried: false };
@@ -118,7 +118,7 @@ export class Queue {
 
   async post(entry, fields) {
     try {
-      const response = await fetch(this.root + entry.path, {
+      const response = await fetch(entry.path.startsWith('/') ? entry.path : this.root + entry.path, {
         method: 'POST',
         headers: { Accept: 'application/json', 'Idempotency-Key': entry.key },
         body: new URLSearchParams(fields),

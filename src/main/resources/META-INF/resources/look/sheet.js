@@ -11,7 +11,10 @@ const { task, person } = document.body.dataset;
 const byId = (id) => document.getElementById(id);
 const here = location.pathname;
 
-const queue = new Queue(task, person, { changed: () => render(), answered: (answer) => take(answer.state) });
+const queue = new Queue(task, person, { changed: () => render(), answered: (answer, entry) => {
+  take(answer.state);
+  if (entry.path.startsWith('/') && queue.list().length === 0) location.reload();
+} });
 const plan = new Plan(byId('roof'));
 const drafts = new Drafts(queue);
 const rail = new Rail();
@@ -177,11 +180,19 @@ const acts = {
   },
 };
 document.addEventListener('submit', (event) => {
-  const act = acts[event.target.dataset.entry];
+  const form = event.target;
+  const act = acts[form.dataset.entry] || (form.dataset.keep && keepPart);
   if (!act) return;
   event.preventDefault();
-  act(event.target);
+  act(form, event.submitter);
 }, true);
+
+/* A form of one of the sheet's parts: kept and sent like the rest; the part is shown anew when nothing waits any more. */
+function keepPart(form, submitter) {
+  const chosen = submitter && submitter.name ? [[submitter.name, submitter.value]] : [];
+  queue.add(form.getAttribute('action'), [...fieldsOf(form), ...chosen], form.dataset.keep);
+  form.reset();
+}
 document.querySelectorAll('form.ticks').forEach((form) => form.addEventListener('submit', (event) => event.preventDefault()));
 document.addEventListener('change', (event) => {
   if (event.target.name === 'weather') {
