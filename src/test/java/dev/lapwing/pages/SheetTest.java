@@ -130,7 +130,8 @@ class SheetTest {
             page.context().setOffline(true);
             wire.cut();
             tap(page, 0.9, 0.1, "crack");
-            page.getByText("deep", new Page.GetByTextOptions().setExact(true)).click();
+            page.locator(".depth .choice", new Page.LocatorOptions().setHasText("deep"))
+                    .click();
             page.getByLabel("Length, cm").fill("12,5");
             phone.picture("sheet-finding-390" + look);
             keep(page);
@@ -285,7 +286,8 @@ class SheetTest {
     }
 
     private static void start(Page page) {
-        page.getByText("Dry and calm").click();
+        page.locator(".choice", new Page.LocatorOptions().setHasText("Dry and calm"))
+                .click();
         page.getByRole(AriaRole.BUTTON, named("Start the work")).click();
     }
 
