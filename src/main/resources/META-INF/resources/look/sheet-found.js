@@ -16,6 +16,7 @@ export class Found {
 
   listen() {
     this.plan.onTap((x, y) => {
+      this.bar.hidden = true;
       this.set('x', x);
       this.set('y', y);
       this.set('zone', this.plan.zoneAt(Number(x), Number(y)));

@@ -46,7 +46,7 @@ const show = (node, shown) => { if (node) node.hidden = !shown; };
 
 function render() {
   const read = state.read || pending('cautions').length > 0;
-  const started = state.started || pending('start').length > 0;
+  const started = state.started || Boolean(state.signed) || pending('start').length > 0;
   if (state.mayFill) {
     show(byId('cautions-form'), !read);
     show(byId('cautions-read'), read);
@@ -55,7 +55,7 @@ function render() {
     show(byId('begun'), started);
   }
   byId('closed').textContent = state.closedBecause || '';
-  show(byId('closed'), Boolean(state.closedBecause));
+  show(byId('closed'), Boolean(state.closedBecause) && !state.signed);
   document.body.classList.toggle('closed', !state.mayFill);
   found.render();
   rail.render({ read, started, found: found.standing().length, signed: Boolean(state.signed) });
@@ -108,6 +108,7 @@ function renderRefused() {
     const ways = entry.path === 'sign-off' ? [] : [button('Try again', () => queue.retry(entry))];
     ways.push(button(entry.path === 'sign-off' ? 'Sign again' : 'Discard it', () => discardRefused(entry)));
     box.replaceChildren(paragraph('Not taken: ' + entry.words + '. ' + entry.refused), ...ways);
+    box.scrollIntoView({ block: 'center' });
     look();
   } else if (mark === 'stranger') {
     const link = Object.assign(document.createElement('a'), { href: '/sign-in?next=' + here, textContent: 'Sign in', className: 'btn btn-main btn-big' });

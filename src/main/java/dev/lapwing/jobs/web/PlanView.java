@@ -4,6 +4,8 @@ import dev.lapwing.jobs.domain.roof.PlacedObject;
 import dev.lapwing.jobs.domain.roof.RoofPlan;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A roof plan as it is drawn: front at the top, the length always 1000 points, the width to the same scale.
@@ -24,6 +26,13 @@ public record PlanView(double lengthMetres, double widthMetres, int across, List
     /** Returns the width of the drawing with the space beside the roof. */
     public int boxWidth() {
         return across + 2 * BESIDE;
+    }
+
+    /** Returns the lines between the nine fields. */
+    public String grid() {
+        return Stream.of(1, 2)
+                .map(third -> "M0 " + third * ALONG / 3 + "H" + across + "M" + third * across / 3 + " 0V" + ALONG)
+                .collect(Collectors.joining());
     }
 
     public int middle() {

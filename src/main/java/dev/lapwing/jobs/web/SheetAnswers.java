@@ -58,14 +58,12 @@ class SheetAnswers {
      * @param act returns what was done in words, and after a line break the id of a new finding if there is one
      */
     Response once(UUID task, String anchor, SheetForm form, Supplier<String> act) {
-        String sent = request.request().getHeader("Idempotency-Key");
-        form.key = sent == null ? form.key : sent;
+        String fingerprint = form.fingerprint(request.normalizedPath());
         if (forScript()) {
-            return Response.ok(entered(task, done(form, act)), MediaType.APPLICATION_JSON_TYPE)
-                    .build();
+            return toScript(task, fingerprint, act);
         }
         try {
-            String said = done(form, act).split("\n")[0];
+            String said = done(form.usableKey(secrets), fingerprint, act).split("\n")[0];
             // after a signature the link of the mail opens nothing any more, so the answer is the page itself
             return shell.byLink()
                     ? page(200, task, emptied(), List.of(), said)
@@ -92,7 +90,8 @@ class SheetAnswers {
         return new Entered(parts[0], parts.length > 1 ? parts[1] : null, state);
     }
 
-    private boolean forScript() {
+    /** Returns whether the script of the page asks, and not the browser itself. */
+    boolean forScript() {
         String accept = request.request().getHeader("Accept");
         return accept != null && accept.contains(MediaType.APPLICATION_JSON);
     }

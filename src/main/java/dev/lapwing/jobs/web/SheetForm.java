@@ -17,7 +17,7 @@ import org.jboss.resteasy.reactive.RestForm;
 
 /** The forms of the sheet as typed. Nothing is lost when they are shown again. */
 public class SheetForm {
-    private static final int LONGEST_KEY = 100;
+    static final int LONGEST_KEY = 100;
 
     /** Tells one sending from the next, so that what is sent twice is kept once. */
     @RestForm

@@ -8,7 +8,6 @@ import java.util.UUID;
  * What the page of a sheet shows, in the order of the work.
  *
  * @param username sign-in name of who looks; what they enter is kept on their phone under it
- * @param reported words of the report that led to the work, or null
  * @param stateJson the state once more, for the script
  */
 public record SheetView(
@@ -18,7 +17,6 @@ public record SheetView(
         String kind,
         String word,
         String why,
-        String reported,
         List<Text> cautions,
         List<Fact> facts,
         List<String> ladder,

@@ -3,7 +3,6 @@ package dev.lapwing.jobs.web;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.lapwing.care.storage.CareTask;
-import dev.lapwing.care.storage.Hold;
 import dev.lapwing.fleet.Roof;
 import dev.lapwing.jobs.application.ReadingCautions;
 import dev.lapwing.jobs.application.RoofPlans;
@@ -45,7 +44,6 @@ class SheetViews {
                 task.kind.label(),
                 task.state.word(),
                 task.why,
-                reported(task),
                 cautions.of(task),
                 facts(task),
                 LadderSetup.forLanding(new Length(task.unit.heightMetres)).lines(),
@@ -57,12 +55,6 @@ class SheetViews {
                 PlanView.of(plans.of(task.unit)),
                 state,
                 written(state));
-    }
-
-    private static String reported(CareTask task) {
-        return task.strikeId == null
-                ? null
-                : Hold.ofCause(task.strikeId).map(hold -> hold.words).orElse(null);
     }
 
     private static List<SheetView.Fact> facts(CareTask task) {
