@@ -51,7 +51,7 @@ public class Forms {
             return switch (refused.kind()) {
                 case INVALID -> again(WRONG_INPUT, form, values, refused);
                 case CONFLICT -> again(CONFLICT, form, values, refused);
-                case FORBIDDEN, NOT_FOUND, KEY_REUSED -> throw refused;
+                default -> throw refused;
             };
         }
     }

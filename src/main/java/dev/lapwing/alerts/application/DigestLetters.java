@@ -1,11 +1,13 @@
 package dev.lapwing.alerts.application;
 
+import dev.lapwing.care.RoofCautions;
 import dev.lapwing.care.domain.Standing;
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.fleet.Depot;
 import dev.lapwing.people.Role;
 import dev.lapwing.people.Staff;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +20,9 @@ class DigestLetters {
 
     @ConfigProperty(name = "lapwing.public-url", defaultValue = "http://localhost:8080")
     String publicUrl;
+
+    @Inject
+    RoofCautions cautions;
 
     /** Lists the tasks in the order given; there must be at least one. */
     Letter daily(Staff person, Depot depot, List<CareTask> tasks, Instant now) {
@@ -34,7 +39,7 @@ class DigestLetters {
                 null,
                 new Letter.Link(words.openDueList(), publicUrl + "/due-list"),
                 words.cautionsTitle(),
-                List.of(words.cautionFalls(), words.cautionWeather(), words.cautionLines(), words.cautionRules()),
+                cautions.inShort(language),
                 words.footer());
     }
 

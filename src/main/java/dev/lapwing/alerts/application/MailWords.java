@@ -103,28 +103,10 @@ interface MailWords {
     String openTask();
 
     @Message
+    String openSheet();
+
+    @Message
     String cautionsTitle();
-
-    @Message
-    String cautionFalls();
-
-    @Message
-    String cautionWalkable();
-
-    @Message
-    String cautionNoWalk();
-
-    @Message
-    String cautionUnknown();
-
-    @Message
-    String cautionWeather();
-
-    @Message
-    String cautionLines();
-
-    @Message
-    String cautionRules();
 
     @Message
     String footer();

@@ -16,12 +16,15 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.UUID;
+import java.util.regex.Pattern;
 
 /** One mail to one person, written in the transaction of what it tells of and sent after it. */
 @Entity
 @Table(name = "outbox_mail")
 public class OutboxMail extends PanacheEntityBase {
     private static final int LONGEST_ERROR = 2000;
+    private static final Pattern SECRET = Pattern.compile("/job/[A-Za-z0-9_-]{20,}");
+    private static final String FORGOTTEN = "/job/sent";
 
     @Id
     public UUID id;
@@ -95,8 +98,10 @@ public class OutboxMail extends PanacheEntityBase {
         return mail;
     }
 
-    /** Notes that the mail has gone. */
+    /** Notes that the mail has gone. The secret part of a link that it carried is then with its reader alone. */
     public void sent(Instant now) {
+        textBody = SECRET.matcher(textBody).replaceAll(FORGOTTEN);
+        htmlBody = SECRET.matcher(htmlBody).replaceAll(FORGOTTEN);
         attempts++;
         state = MailState.SENT;
         sentAt = now;

@@ -1,5 +1,6 @@
 package dev.lapwing.care.application;
 
+import dev.lapwing.care.Signer;
 import dev.lapwing.care.TaskAssigned;
 import dev.lapwing.care.Tech;
 import dev.lapwing.care.TechRoster;
@@ -72,6 +73,26 @@ public class MovingTasks {
         CareTask task = CareTask.require(id);
         requireOwn(task, by, coordinator);
         move(task, TaskMove.START, by, "Started", () -> {});
+        return task;
+    }
+
+    /** Takes a task on, if that is still to be done, and begins it; one that is under way stays as it is. */
+    @Transactional
+    public CareTask begin(UUID id, Signer who) {
+        CareTask task = CareTask.require(id);
+        requireOwn(task, who.username(), who.coordinator());
+        if (task.state == TaskState.UNDER_WAY) {
+            return task;
+        }
+        if (TaskMove.ACCEPT.refusal(task.state).isEmpty()) {
+            accept(id, who.username(), who.coordinator());
+        }
+        move(
+                task,
+                TaskMove.START,
+                who.username(),
+                "Started" + (who.byLink() ? ", by the link in the mail" : ""),
+                () -> {});
         return task;
     }
 

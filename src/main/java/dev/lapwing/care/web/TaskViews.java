@@ -1,5 +1,6 @@
 package dev.lapwing.care.web;
 
+import dev.lapwing.care.RoofCautions;
 import dev.lapwing.care.TaskStory;
 import dev.lapwing.care.application.MovingTasks;
 import dev.lapwing.care.domain.DueWindow;
@@ -32,6 +33,9 @@ class TaskViews {
     Instance<TaskStory> stories;
 
     @Inject
+    RoofCautions cautions;
+
+    @Inject
     Clock clock;
 
     TaskView of(CareTask task, Shell shell) {
@@ -40,7 +44,7 @@ class TaskViews {
                 rows.of(List.of(task), clock.instant()).get(0),
                 task.state.open(),
                 window(task),
-                RoofCautions.of(task.unit.roof, task.kind),
+                cautions.inShort(task.unit.roof, "en"),
                 facts(task.unit.roof),
                 steps(task),
                 stories.stream()
