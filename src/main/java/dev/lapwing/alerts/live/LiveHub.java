@@ -3,6 +3,7 @@ package dev.lapwing.alerts.live;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.lapwing.web.LivePlace;
 import io.micrometer.core.instrument.MeterRegistry;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.runtime.ShutdownEvent;
@@ -32,7 +33,7 @@ import org.jboss.logging.Logger;
  * <p>It looks at once when this node wrote something, and every second for what other nodes wrote.
  */
 @ApplicationScoped
-class LiveHub {
+class LiveHub implements LivePlace {
     private static final Logger LOG = Logger.getLogger(LiveHub.class);
     private static final int AT_A_TIME = 500;
     private static final int MOST_KEPT = 20_000;
@@ -81,8 +82,8 @@ class LiveHub {
         calls.release();
     }
 
-    /** Returns the place of the newest event that this node knows. */
-    long newest() {
+    @Override
+    public long now() {
         return recent.newest();
     }
 

@@ -10,6 +10,7 @@ import dev.lapwing.care.storage.DueList;
 import dev.lapwing.care.storage.Hold;
 import dev.lapwing.fleet.Depot;
 import dev.lapwing.web.Dates;
+import dev.lapwing.web.LivePlace;
 import dev.lapwing.web.Page;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -41,9 +42,13 @@ class DueListViews {
     TechRoster roster;
 
     @Inject
+    LivePlace live;
+
+    @Inject
     Clock clock;
 
     DueListView of(DueQuery query, DueList.Filter filter, Standing only, DueList.Place place, String here) {
+        long heard = live.now();
         Instant now = clock.instant();
         var board = new DueBoard(now);
         Map<Standing, Long> counts = board.counts(filter);
@@ -64,7 +69,8 @@ class DueListViews {
                         .map(standing -> view.section(standing, counts.get(standing), only == null ? FEW : PAGE))
                         .toList(),
                 techs(filter.depot()),
-                here);
+                here,
+                heard);
     }
 
     /** Leaves out the holds of strikes that stand above with their inspection. */
@@ -73,6 +79,7 @@ class DueListViews {
         return Hold.openAt(filter.depot(), filter.unit(), MOST_IN_BAND).stream()
                 .filter(hold -> hold.cause != HoldCause.STRIKE || !shown.contains(hold.causeId))
                 .map(hold -> new DueListView.HeldRow(
+                        hold.id,
                         hold.unit.number,
                         hold.unit.depot.name,
                         hold.cause.word(),
