@@ -30,12 +30,12 @@ public class LadderView {
     public State of(CareTask task) {
         List<UUID> id = List.of(task.id);
         LadderPace pace = settings.pace(task.depot.code);
-        List<LadderStep> taken = LadderStep.of(id);
+        List<LadderStep.Latest> latest = LadderStep.latestOf(id);
         Optional<Climb> climb = Climb.of(Escalating.logs(id).get(task.id), pace);
         return new State(
                 climb,
-                taken,
-                climb.map(now -> Ladder.ahead(now, Escalating.steps(now, taken), pace))
+                LadderStep.of(task.id),
+                climb.map(now -> Ladder.ahead(now, Escalating.steps(now, latest), pace))
                         .orElse(List.of()));
     }
 }
