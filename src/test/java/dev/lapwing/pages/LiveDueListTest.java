@@ -147,10 +147,6 @@ class LiveDueListTest {
                 new Visitor(chromium, root.toString().replaceAll("/$", ""), Window.DESK_SCREEN, ColorScheme.LIGHT);
         coordinator.signIn("coordinator");
         coordinator.go(path);
-        coordinator
-                .page()
-                .getByText("Live", new Page.GetByTextOptions().setExact(true))
-                .waitFor();
         return coordinator;
     }
 

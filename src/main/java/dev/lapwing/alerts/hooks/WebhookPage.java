@@ -18,6 +18,7 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.UUID;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestPath;
@@ -103,28 +104,37 @@ class WebhookPage {
     }
 
     @POST
-    @Path("{id}/{act: test|pause|resume|remove}")
-    public Response act(@RestPath String id, @RestPath String act) {
-        UUID target = id(id);
+    @Path("{id}/test")
+    public Response test(@RestPath String id) {
+        return act(
+                id,
+                target -> webhooks.test(target, shell.username()),
+                "A test is on its way: load the page again to see the answer");
+    }
+
+    @POST
+    @Path("{id}/pause")
+    public Response pause(@RestPath String id) {
+        return act(id, webhooks::pause, "Paused: what happens is kept until you resume");
+    }
+
+    @POST
+    @Path("{id}/resume")
+    public Response resume(@RestPath String id) {
+        return act(id, webhooks::resume, "Resumed: what waited goes now");
+    }
+
+    @POST
+    @Path("{id}/remove")
+    public Response remove(@RestPath String id) {
+        webhooks.remove(id(id));
+        return pages.go("/webhooks", "Removed: nothing is sent there any more");
+    }
+
+    private Response act(String id, Consumer<UUID> act, String done) {
         try {
-            return switch (act) {
-                case "test" -> {
-                    webhooks.test(target, shell.username());
-                    yield pages.go("/webhooks/" + id, "A test is on its way: load the page again to see the answer");
-                }
-                case "pause" -> {
-                    webhooks.pause(target);
-                    yield pages.go("/webhooks/" + id, "Paused: what happens is kept until you resume");
-                }
-                case "resume" -> {
-                    webhooks.resume(target);
-                    yield pages.go("/webhooks/" + id, "Resumed: what waited goes now");
-                }
-                default -> {
-                    webhooks.remove(target);
-                    yield pages.go("/webhooks", "Removed: nothing is sent there any more");
-                }
-            };
+            act.accept(id(id));
+            return pages.go("/webhooks/" + id, done);
         } catch (Refused refused) {
             return pages.goRefused("/webhooks", refused.getMessage());
         }
