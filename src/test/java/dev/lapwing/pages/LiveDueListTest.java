@@ -2,6 +2,7 @@ package dev.lapwing.pages;
 
 import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
@@ -60,7 +61,7 @@ class LiveDueListTest {
             page.getByLabel("Sound and title for a new strike").check();
             strike();
             page.locator(".band li", new Page.LocatorOptions().setHasText(unit)).waitFor();
-            page.waitForFunction("document.title.startsWith('(1) Roof struck')");
+            await().untilAsserted(() -> assertThat(page.title()).startsWith("(1) Roof struck"));
             assertThat(page.evaluate("document.documentElement.dataset.chimes").toString())
                     .isEqualTo("2");
             assertThat(page.locator("#live-line").textContent()).isEqualTo(unit + ": roof struck");
@@ -101,8 +102,8 @@ class LiveDueListTest {
             assertThat(page.locator(".chosen").innerText()).isEqualTo("1 row chosen");
             assertThat(second.getByLabel("Call off, because").inputValue()).isEqualTo("half a sen");
             assertThat(page.evaluate("document.activeElement.name")).isEqualTo("why");
-            page.waitForFunction(
-                    "[...document.querySelectorAll('tr[data-task]')].every(row => row.textContent.includes('on hold'))");
+            await().untilAsserted(() -> assertThat(page.locator("tr[data-task]").allInnerTexts())
+                    .allMatch(row -> row.contains("on hold")));
             assertThat(second.getByLabel("Call off, because").inputValue()).isEqualTo("half a sen");
         }
     }
@@ -111,10 +112,9 @@ class LiveDueListTest {
     void whatHappenedWhileTheConnectionWasAwayIsThereAfterwards() {
         try (var coordinator = open("/due-list?unit=" + unit)) {
             Page page = coordinator.page();
-            page.context().setOffline(true);
+            page.evaluate("source.close(); source.dispatchEvent(new Event('error'))");
             page.getByText("Connection lost").waitFor();
             strike();
-            page.context().setOffline(false);
             page.locator(".band li", new Page.LocatorOptions().setHasText(unit)).waitFor();
             page.locator("#live-state", new Page.LocatorOptions().setHasText("Live"))
                     .waitFor();
@@ -138,7 +138,8 @@ class LiveDueListTest {
             second.locator(".band li", new Page.LocatorOptions().setHasText(unit))
                     .waitFor();
             coordinator.page().close();
-            second.waitForFunction("source !== null && source.readyState === 1");
+            await().untilAsserted(() ->
+                    assertThat(second.evaluate("source !== null && source.readyState === 1")).isEqualTo(true));
         }
     }
 

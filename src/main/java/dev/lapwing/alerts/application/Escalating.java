@@ -35,7 +35,7 @@ class Escalating {
     private static final Logger LOG = Logger.getLogger(Escalating.class);
 
     @Inject
-    LadderSettings settings;
+    LadderPaces paces;
 
     @Inject
     Callees callees;
@@ -83,9 +83,10 @@ class Escalating {
         Map<UUID, List<LadderStep.Latest>> taken =
                 LadderStep.latestOf(ids).stream().collect(Collectors.groupingBy(LadderStep.Latest::taskId));
         Callees.Look look = callees.lookAt(now);
+        LadderPaces.Now paces = this.paces.at(now);
         Map<Reader, List<Call>> calls = new LinkedHashMap<>();
         for (CareTask task : OpenStrikes.tasks(ids)) {
-            LadderPace pace = settings.pace(task.depot.code);
+            LadderPace pace = paces.of(task.depot.code);
             Climb.of(logs.get(task.id), pace).ifPresent(climb -> {
                 List<Ladder.Step> before = steps(climb, taken.getOrDefault(task.id, List.of()));
                 for (Ladder.Step step : Ladder.due(climb, before, pace, now)) {

@@ -109,6 +109,18 @@ interface MailWords {
     String factNobody();
 
     @Message
+    String factRain();
+
+    @Message
+    String rainAt(String time);
+
+    @Message
+    String rainNone(String until);
+
+    @Message
+    String rainUnknown();
+
+    @Message
     String quoteLabel();
 
     @Message

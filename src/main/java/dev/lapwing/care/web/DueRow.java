@@ -16,6 +16,7 @@ import java.util.UUID;
  * @param since of strike work, when it was reported, else null
  * @param assignee full name of who has it, or null
  * @param hold what keeps the unit in the yard, or null
+ * @param rain when rain is likely at the depot, in words, or null when there is no forecast
  * @param pickup when the unit goes out next, or null while nothing is booked
  * @param techs who it can be given to
  */
@@ -36,9 +37,11 @@ record DueRow(
         boolean strike,
         String footing,
         String pickup,
+        String rain,
+
         List<Tech> techs) {
 
-    static DueRow of(CareTask task, Hold hold, Instant nextOut, List<Tech> techs, Instant now) {
+    static DueRow of(CareTask task, Hold hold, Instant nextOut, String rain, List<Tech> techs, Instant now) {
         boolean strike = task.kind == TaskKind.STRIKE_INSPECTION;
         Standing standing = task.standingAt(now);
         return new DueRow(
@@ -58,6 +61,7 @@ record DueRow(
                 task.strikeId != null,
                 task.unit.roof.footing.word(),
                 Dates.time(nextOut, task.depot.zoneId()),
+                rain,
                 techs);
     }
 
