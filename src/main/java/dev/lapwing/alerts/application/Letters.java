@@ -72,6 +72,16 @@ class Letters {
                 false);
     }
 
+    /** Tells the tech that work they had need not be done. */
+    Letter calledOff(Reader reader, CareTask task, String by, String why) {
+        var sheet = new Sheet(reader, task, reader.name());
+        return sheet.letter(
+                sheet.words.calledOffSubject(sheet.unit(), sheet.work()),
+                sheet.words.calledOffLead(sheet.unit(), sheet.work(), by, why),
+                null,
+                false);
+    }
+
     /** Writes a letter about a task with a subject and lead of its own; a null tech means that nobody has it. */
     Letter about(Reader reader, CareTask task, String tech, String subject, String lead) {
         return new Sheet(reader, task, tech).letter(subject, lead, null, true);

@@ -43,6 +43,12 @@ interface MailWords {
     String handedOverLead(String unit, String work, String tech, String by);
 
     @Message
+    String calledOffSubject(String unit, String work);
+
+    @Message
+    String calledOffLead(String unit, String work, String by, String why);
+
+    @Message
     String digestSubject(String depot, String date, int count);
 
     @Message
@@ -50,6 +56,24 @@ interface MailWords {
 
     @Message
     String digestLeadTech(String depot);
+
+    @Message
+    String weekSubject(String depot, String date, int count);
+
+    @Message
+    String weekLead(String depot);
+
+    @Message
+    String weekLeadTech(String depot);
+
+    @Message
+    String outageSubject(int count);
+
+    @Message
+    String outageLead();
+
+    @Message
+    String openMyWork();
 
     @Message
     String lateSince(String date);

@@ -89,6 +89,10 @@ public class OutboxMail extends PanacheEntityBase {
     @Column(name = "sent_at")
     public Instant sentAt;
 
+    /** The digest that says what this mail said, or null. */
+    @Column(name = "merged_into")
+    public UUID mergedInto;
+
     /** Returns the mail or refuses with "not found". */
     public static OutboxMail require(UUID id) {
         OutboxMail mail = findById(id);
@@ -115,6 +119,18 @@ public class OutboxMail extends PanacheEntityBase {
         lastError = PlainText.oneLine(why, LONGEST_ERROR);
         state = rule.givesUp(failure, refusals) ? MailState.GIVEN_UP : MailState.FAILED;
         nextAttemptAt = now.plus(rule.pause(failure, attempts, chance));
+    }
+
+    /** Notes that a digest says what this mail said, so that it need not go. */
+    public void merged(UUID digest) {
+        state = MailState.MERGED;
+        mergedInto = digest;
+    }
+
+    /** Notes that the mail need not go, and why. */
+    public void dropped(String why) {
+        state = MailState.DROPPED;
+        lastError = PlainText.oneLine(why, LONGEST_ERROR);
     }
 
     /** Puts a mail that was given up back in line. */

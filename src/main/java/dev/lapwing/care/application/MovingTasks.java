@@ -2,6 +2,7 @@ package dev.lapwing.care.application;
 
 import dev.lapwing.care.Signer;
 import dev.lapwing.care.TaskAssigned;
+import dev.lapwing.care.TaskCalledOff;
 import dev.lapwing.care.Tech;
 import dev.lapwing.care.TechRoster;
 import dev.lapwing.care.domain.TaskKind;
@@ -31,6 +32,9 @@ public class MovingTasks {
 
     @Inject
     Event<TaskAssigned> assigned;
+
+    @Inject
+    Event<TaskCalledOff> calledOff;
 
     @Inject
     Clock clock;
@@ -109,6 +113,7 @@ public class MovingTasks {
             throw Refused.conflict("A strike inspection ends by being done; it cannot be called off");
         }
         move(task, TaskMove.CALL_OFF, by, "Called off: " + why.strip(), () -> task.openKey = null);
+        calledOff.fire(new TaskCalledOff(task.id, task.assignee, why.strip(), by));
         return task;
     }
 
