@@ -35,6 +35,9 @@ class AnsweringStrikes {
     OpeningHolds holds;
 
     @Inject
+    ReleasingHolds releases;
+
+    @Inject
     TaskLog log;
 
     @Inject
@@ -61,7 +64,7 @@ class AnsweringStrikes {
     void doubtSettled(@Observes DoubtSettled answer) {
         String statement =
                 (answer.contact() ? "Answered: there was contact, the strike's own hold stands. " : "") + answer.why();
-        Hold.ofCause(answer.questionId()).ifPresent(hold -> hold.release(answer.by(), statement, answer.at()));
+        Hold.ofCause(answer.questionId()).ifPresent(hold -> releases.answer(hold, answer.by(), statement, answer.at()));
     }
 
     private CareTask inspection(Unit unit, RoofStruck strike) {

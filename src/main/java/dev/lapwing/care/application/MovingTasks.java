@@ -3,6 +3,7 @@ package dev.lapwing.care.application;
 import dev.lapwing.care.TaskAssigned;
 import dev.lapwing.care.Tech;
 import dev.lapwing.care.TechRoster;
+import dev.lapwing.care.WorkWaits;
 import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.domain.TaskMove;
 import dev.lapwing.care.domain.TaskState;
@@ -15,7 +16,9 @@ import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.List;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** What people do to tasks: assign, accept, start, call off. */
 @ApplicationScoped
@@ -24,6 +27,9 @@ public class MovingTasks {
 
     @Inject
     TechRoster roster;
+
+    @Inject
+    WorkWaits waits;
 
     @Inject
     TaskLog log;
@@ -66,12 +72,12 @@ public class MovingTasks {
         return task;
     }
 
-    /** Notes that the work has begun. */
+    /** Notes that the work has begun. Work that has to wait for something else cannot begin. */
     @Transactional
     public CareTask start(UUID id, String by, boolean coordinator) {
         CareTask task = CareTask.require(id);
         requireOwn(task, by, coordinator);
-        move(task, TaskMove.START, by, "Started", () -> {});
+        move(task, TaskMove.START, by, "Started", () -> requireReady(task));
         return task;
     }
 
@@ -108,6 +114,14 @@ public class MovingTasks {
             assigned.fire(new TaskAssigned(task.id, by, before, by));
         }
         return task;
+    }
+
+    private void requireReady(CareTask task) {
+        List<WorkWaits.Wait> first = waits.of(List.of(task)).getOrDefault(task.id, List.of());
+        if (!first.isEmpty()) {
+            throw Refused.conflict("The work waits: "
+                    + first.stream().map(WorkWaits.Wait::words).collect(Collectors.joining("; ")));
+        }
     }
 
     static void requireOwn(CareTask task, String by, boolean coordinator) {

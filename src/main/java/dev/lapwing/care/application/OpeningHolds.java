@@ -1,5 +1,7 @@
 package dev.lapwing.care.application;
 
+import dev.lapwing.audit.AuditTrail;
+import dev.lapwing.audit.Audited;
 import dev.lapwing.care.domain.HoldCause;
 import dev.lapwing.care.domain.HoldState;
 import dev.lapwing.care.storage.Hold;
@@ -16,6 +18,9 @@ import java.util.UUID;
 public class OpeningHolds {
     @Inject
     Ids ids;
+
+    @Inject
+    AuditTrail audit;
 
     /**
      * Opens a hold.
@@ -35,6 +40,7 @@ public class OpeningHolds {
         hold.openedAt = at;
         hold.openedBy = by;
         hold.persist();
+        audit.write(Audited.added(unit.id, "hold", "care", hold.id, "open for " + cause.word() + ": " + words), by, at);
         return hold;
     }
 }

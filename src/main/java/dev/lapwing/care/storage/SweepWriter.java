@@ -1,5 +1,7 @@
 package dev.lapwing.care.storage;
 
+import dev.lapwing.audit.Audited;
+import dev.lapwing.audit.storage.AuditBatch;
 import dev.lapwing.care.domain.Change;
 import dev.lapwing.care.domain.TaskState;
 import dev.lapwing.platform.Ids;
@@ -51,15 +53,19 @@ public final class SweepWriter {
                 update.addBatch();
             }
             int[] counts = update.executeBatch();
-            try (PreparedStatement step = step()) {
+            try (PreparedStatement step = step();
+                    AuditBatch audit = audit()) {
                 for (int i = 0; i < counts.length; i++) {
                     if (counts[i] == 1) {
                         var change = changes.get(i).change();
                         UUID task = UUID.fromString(change.task());
-                        add(step, task, TaskState.CALLED_OFF, "Called off: " + change.reason());
+                        String words = "Called off: " + change.reason();
+                        add(step, task, TaskState.CALLED_OFF, words);
+                        audit.add(audited(changes.get(i).unit(), task, "open", TaskState.CALLED_OFF, words));
                     }
                 }
                 step.executeBatch();
+                audit.write();
             }
             return sum(counts);
         }
@@ -76,7 +82,8 @@ public final class SweepWriter {
                 values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'PLANNED', false, ?, ?, ?, 0) on conflict do nothing
                 """;
         try (PreparedStatement insert = database.prepareStatement(sql);
-                PreparedStatement step = step()) {
+                PreparedStatement step = step();
+                AuditBatch audit = audit()) {
             UUID[] made = new UUID[changes.size()];
             for (int i = 0; i < made.length; i++) {
                 made[i] = ids.next();
@@ -86,14 +93,13 @@ public final class SweepWriter {
             int[] counts = insert.executeBatch();
             for (int i = 0; i < counts.length; i++) {
                 if (counts[i] == 1) {
-                    add(
-                            step,
-                            made[i],
-                            TaskState.PLANNED,
-                            "Planned by rule " + changes.get(i).change().rule());
+                    String words = "Planned by rule " + changes.get(i).change().rule();
+                    add(step, made[i], TaskState.PLANNED, words);
+                    audit.add(audited(changes.get(i).unit(), made[i], null, TaskState.PLANNED, words));
                 }
             }
             step.executeBatch();
+            audit.write();
             return sum(counts);
         }
     }
@@ -135,6 +141,14 @@ public final class SweepWriter {
         step.setString(6, words);
         step.setObject(7, task);
         step.addBatch();
+    }
+
+    private AuditBatch audit() throws SQLException {
+        return new AuditBatch(database, ids, SWEEP, now);
+    }
+
+    private static Audited audited(SweptUnit unit, UUID task, String was, TaskState state, String words) {
+        return Audited.of(unit.id(), "task", "care", task, was, state.word() + ": " + words);
     }
 
     private static OffsetDateTime utc(Instant instant) {

@@ -1,5 +1,7 @@
 package dev.lapwing.jobs.application;
 
+import dev.lapwing.audit.AuditTrail;
+import dev.lapwing.audit.Audited;
 import dev.lapwing.care.Signer;
 import dev.lapwing.care.application.FinishingTasks;
 import dev.lapwing.care.storage.CareTask;
@@ -28,6 +30,12 @@ public class RecordingFindings {
     FinishingTasks tasks;
 
     @Inject
+    ReadyingRoofs roofs;
+
+    @Inject
+    AuditTrail audit;
+
+    @Inject
     Ids ids;
 
     @Inject
@@ -44,6 +52,7 @@ public class RecordingFindings {
             throw Refused.conflict("A sheet takes at most " + MOST_OF_A_TASK + " findings");
         }
         Instant now = clock.instant();
+        roofs.requireLooking(task, now);
         List<RecordedFinding> recorded = new ArrayList<>();
         for (Finding finding : findings) {
             recorded.add(store(task, position++, finding, by, now));
@@ -85,6 +94,7 @@ public class RecordingFindings {
         recorded.recordedAt = at;
         recorded.recordedBy = by.username();
         recorded.persist();
+        audit.write(Audited.added(task.unit.id, "finding", "jobs", recorded.id, finding.inWords()), by.username(), at);
         return recorded;
     }
 }

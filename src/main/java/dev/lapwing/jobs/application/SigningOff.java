@@ -1,5 +1,6 @@
 package dev.lapwing.jobs.application;
 
+import dev.lapwing.care.RoofReferred;
 import dev.lapwing.care.Signer;
 import dev.lapwing.care.application.Departures;
 import dev.lapwing.care.application.FinishingTasks;
@@ -7,7 +8,6 @@ import dev.lapwing.care.application.OpeningHolds;
 import dev.lapwing.care.domain.HoldCause;
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.care.storage.Hold;
-import dev.lapwing.fleet.Roof;
 import dev.lapwing.jobs.domain.finding.Finding;
 import dev.lapwing.jobs.domain.sheet.SignOffEntry;
 import dev.lapwing.jobs.domain.verdict.Outcome;
@@ -17,7 +17,9 @@ import dev.lapwing.jobs.domain.verdict.Situation;
 import dev.lapwing.jobs.storage.RecordedFinding;
 import dev.lapwing.jobs.storage.SignedSheet;
 import dev.lapwing.platform.FieldErrors;
+import dev.lapwing.platform.Refused;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -32,6 +34,7 @@ import java.util.stream.Collectors;
 @ApplicationScoped
 public class SigningOff {
     private static final int LONGEST_WORDS = 1000;
+    private static final int LONGEST_NAME = 100;
 
     @Inject
     RuleTable rules;
@@ -55,6 +58,18 @@ public class SigningOff {
     EndingHolds ending;
 
     @Inject
+    ReadyingRoofs roofs;
+
+    @Inject
+    UsingSealants sealants;
+
+    @Inject
+    SealantSituations situations;
+
+    @Inject
+    Event<RoofReferred> referred;
+
+    @Inject
     Clock clock;
 
     /**
@@ -71,10 +86,40 @@ public class SigningOff {
     public SignedOff signOff(UUID taskId, SignOffEntry entry, Signer signer) {
         refuseWrong(entry);
         CareTask task = tasks.underWay(taskId, signer);
-        // the databases keep microseconds, and holds are compared with sheets
-        Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
+        Instant now = now();
+        roofs.requireLooking(task, now);
+        sealants.requireDone(task);
         Outcome outcome = rules.judge(findingsOf(task), situation(task, now));
-        List<CareTask> covered = coveredBy(task);
+        return end(task, coveredBy(task), entry, signer, outcome, now);
+    }
+
+    /**
+     * Stops work on a roof and hands it over to a qualified workshop, whatever was found until then. The task need not
+     * be under way; the strikes before it are not covered, for nobody looked the roof over.
+     *
+     * @param by who signs
+     * @param why what makes them stop
+     */
+    @Transactional
+    public SignedOff refer(UUID taskId, String by, String why, Signer signer) {
+        var errors = new FieldErrors();
+        SheetWords.checkNeeded(errors, by, LONGEST_NAME, "by");
+        SheetWords.checkNeeded(errors, why, LONGEST_WORDS, "why");
+        errors.refuseIfAny();
+        CareTask task = tasks.open(taskId, signer);
+        if (!task.kind.onTheRoof()) {
+            throw Refused.conflict("Nobody goes up for this task, so there is nothing to stop");
+        }
+        Instant now = now();
+        Outcome outcome = rules.refer(why.strip(), findingsOf(task), situation(task, now));
+        var entry = new SignOffEntry(by, false, false, why);
+        SignedOff stopped = end(task, List.of(), entry, signer, outcome, now);
+        referred.fire(new RoofReferred(task.id, why.strip(), signer.username()));
+        return stopped;
+    }
+
+    private SignedOff end(
+            CareTask task, List<CareTask> covered, SignOffEntry entry, Signer signer, Outcome outcome, Instant now) {
         SignedSheet sheet = sheets.store(task, covered, entry, signer, outcome, now);
         finish(task, covered, sheet);
         List<CareTask> planned = followUps.plan(task, sheet, outcome);
@@ -85,6 +130,11 @@ public class SigningOff {
         reasons.addAll(ending.after(sheet, signer));
         boolean released = Hold.openOf(List.of(task.unit.id)).isEmpty();
         return new SignedOff(sheet, planned.stream().map(work -> work.id).toList(), released, reasons);
+    }
+
+    /** Returns the moment as the databases keep it, in microseconds, for holds are compared with sheets. */
+    private Instant now() {
+        return clock.instant().truncatedTo(ChronoUnit.MICROS);
     }
 
     private static void refuseWrong(SignOffEntry entry) {
@@ -100,8 +150,7 @@ public class SigningOff {
     }
 
     private Situation situation(CareTask task, Instant now) {
-        Roof roof = task.unit.roof;
-        boolean confirmed = roof.membraneSystem != null && roof.confirmedBy != null;
+        boolean confirmed = situations.of(task.unit, now).system() != null;
         return new Situation(now, null, departures.next(task.unit, now).orElse(null), confirmed);
     }
 

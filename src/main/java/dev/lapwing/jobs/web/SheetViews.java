@@ -3,6 +3,7 @@ package dev.lapwing.jobs.web;
 import dev.lapwing.care.domain.TaskState;
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.fleet.Roof;
+import dev.lapwing.jobs.application.DepotLists;
 import dev.lapwing.jobs.application.SheetReference;
 import dev.lapwing.jobs.domain.ladder.LadderSetup;
 import dev.lapwing.jobs.domain.measure.Length;
@@ -28,6 +29,9 @@ class SheetViews {
     SheetReference reference;
 
     @Inject
+    DepotLists lists;
+
+    @Inject
     PersonNames names;
 
     SheetView of(CareTask task, Shell shell) {
@@ -42,7 +46,7 @@ class SheetViews {
                 closed,
                 cautions(task),
                 LadderSetup.forLanding(new Length(task.unit.heightMetres)).lines(),
-                reference.cleaners().stream()
+                lists.cleaners(task.depot.code).stream()
                         .map(cleaner -> line(cleaner, roof))
                         .toList(),
                 reference.washSteps().steps(),

@@ -1,0 +1,21 @@
+package dev.lapwing.care;
+
+import dev.lapwing.care.storage.CareTask;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+
+/** Knows what has to come before work may begin. */
+public interface WorkWaits {
+    /**
+     * Something that has to come first.
+     *
+     * @param decision whether it is a decision of the coordinator
+     * @param words what it is, as it stands after "waits:"
+     */
+    record Wait(boolean decision, String words) {}
+
+    /** Returns what tasks wait for, by task; those that wait for nothing are left out. */
+    Map<UUID, List<Wait>> of(Collection<CareTask> tasks);
+}
