@@ -40,17 +40,30 @@ class ArchitectureTest {
     };
 
     /** What each area may use beside itself; every one may also use the platform and the web shell. */
-    private static final Map<String, List<String>> MAY_USE = Map.of(
-            "fleet", List.of(),
-            "use", List.of("fleet"),
-            "reading", List.of(),
-            "returns", List.of("fleet", "reading"),
-            "care", List.of("fleet", "use"),
-            "jobs", List.of("care", "fleet"),
-            "people", List.of(),
-            "alerts", List.of("care", "people", "fleet"),
-            "planning", List.of("care", "use", "people"),
-            "record", List.of("fleet", "use", "reading", "returns", "care", "jobs", "people", "alerts", "planning"));
+    private static final Map<String, List<String>> MAY_USE = Map.ofEntries(
+            Map.entry("audit", List.of()),
+            Map.entry("fleet", List.of()),
+            Map.entry("use", List.of("fleet")),
+            Map.entry("reading", List.of()),
+            Map.entry("returns", List.of("fleet", "reading")),
+            Map.entry("care", List.of("fleet", "use", "audit")),
+            Map.entry("jobs", List.of("care", "fleet", "audit")),
+            Map.entry("people", List.of()),
+            Map.entry("alerts", List.of("care", "people", "fleet")),
+            Map.entry("planning", List.of("care", "use", "people")),
+            Map.entry(
+                    "record",
+                    List.of(
+                            "fleet",
+                            "use",
+                            "reading",
+                            "returns",
+                            "care",
+                            "jobs",
+                            "people",
+                            "alerts",
+                            "planning",
+                            "audit")));
 
     private static final JavaClasses SERVICE = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

@@ -116,10 +116,14 @@ class SignOffTest {
         assertThat(openHolds()).extracting(open -> open.get("cause")).containsExactlyInAnyOrder("strike", "finding");
         SheetDriver.release(hold).then().statusCode(409).body("detail", containsString("membrane repair"));
 
-        JsonPath last = null;
-        for (String followUp : followUps) {
-            last = SheetDriver.doAndSign(followUp, tech);
-        }
+        RoofDriver.post(
+                        RoofDriver.ofKind(followUps, "confirm membrane"),
+                        tech,
+                        "membrane",
+                        Map.of("system", RoofDriver.SYSTEM, "confirmedBy", "the dealer"))
+                .then()
+                .statusCode(200);
+        JsonPath last = SheetDriver.doAndSign(RoofDriver.ofKind(followUps, "membrane repair"), tech);
 
         assertThat(last.getBoolean("released")).isFalse();
         assertThat(last.getList("reasons", String.class)).anyMatch(reason -> reason.contains("second person"));

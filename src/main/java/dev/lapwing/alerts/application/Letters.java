@@ -103,7 +103,7 @@ class Letters {
                     quote == null ? null : new Letter.Quote(words.quoteLabel(), quote),
                     new Letter.Link(words.openTask(), publicUrl + "/tasks/" + task.id),
                     words.cautionsTitle(),
-                    asksForWork ? cautions() : List.of(),
+                    asksForWork && task.kind.onTheRoof() ? cautions() : List.of(),
                     words.footer());
         }
 

@@ -43,6 +43,21 @@ interface MailWords {
     String handedOverLead(String unit, String work, String tech, String by);
 
     @Message
+    String referredSubject(String unit);
+
+    @Message
+    String referredLead(String unit, String depot, String by);
+
+    @Message
+    String releasedSubject(String unit);
+
+    @Message
+    String releasedLead(String unit, String depot, String by);
+
+    @Message
+    String openUnit();
+
+    @Message
     String digestSubject(String depot, String date, int count);
 
     @Message

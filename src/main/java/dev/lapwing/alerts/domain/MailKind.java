@@ -12,6 +12,10 @@ public enum MailKind implements Worded {
     HANDED_OVER("handed over"),
     /** Nobody has a strike as they should. */
     ESCALATION("escalation"),
+    /** Work on a roof was stopped and referred to a workshop; to the coordinators of the depot. */
+    REFERRED("referred"),
+    /** A unit may be rented again; to the desk. */
+    RELEASED("released"),
     /** What is to be done at a depot today. */
     DAILY_DIGEST("daily digest");
 

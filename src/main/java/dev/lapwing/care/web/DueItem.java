@@ -1,5 +1,6 @@
 package dev.lapwing.care.web;
 
+import dev.lapwing.care.WorkWaits;
 import dev.lapwing.care.domain.Standing;
 import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.domain.TaskState;
@@ -7,6 +8,7 @@ import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.care.storage.Hold;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.UUID;
 
 /**
@@ -14,6 +16,7 @@ import java.util.UUID;
  *
  * @param due an instant with offset for strike work, else a date of the depot
  * @param hold the open hold of the unit, or null
+ * @param waits what has to come before the work may begin
  */
 record DueItem(
         UUID task,
@@ -27,9 +30,10 @@ record DueItem(
         Standing standing,
         String assignee,
         HoldAnswer hold,
-        String why) {
+        String why,
+        List<String> waits) {
 
-    static DueItem of(CareTask task, Hold hold, Instant now) {
+    static DueItem of(CareTask task, Hold hold, List<WorkWaits.Wait> waits, Instant now) {
         return new DueItem(
                 task.id,
                 task.unit.number,
@@ -42,7 +46,8 @@ record DueItem(
                 task.standingAt(now),
                 task.assignee,
                 hold == null ? null : HoldAnswer.of(hold),
-                task.why);
+                task.why,
+                waits.stream().map(WorkWaits.Wait::words).toList());
     }
 
     /** Writes when a task is due: strike work at an instant, all other by a date. */

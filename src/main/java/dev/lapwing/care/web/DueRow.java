@@ -1,6 +1,7 @@
 package dev.lapwing.care.web;
 
 import dev.lapwing.care.Tech;
+import dev.lapwing.care.WorkWaits;
 import dev.lapwing.care.domain.Standing;
 import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.storage.CareTask;
@@ -17,6 +18,7 @@ import java.util.UUID;
  * @param assignee full name of who has it, or null
  * @param hold what keeps the unit in the yard, or null
  * @param pickup when the unit goes out next, or null while nothing is booked
+ * @param waits what has to come before the work may begin
  * @param techs who it can be given to
  */
 record DueRow(
@@ -36,9 +38,11 @@ record DueRow(
         boolean strike,
         String footing,
         String pickup,
+        List<WorkWaits.Wait> waits,
         List<Tech> techs) {
 
-    static DueRow of(CareTask task, Hold hold, Instant nextOut, List<Tech> techs, Instant now) {
+    static DueRow of(
+            CareTask task, Hold hold, Instant nextOut, List<WorkWaits.Wait> waits, List<Tech> techs, Instant now) {
         boolean strike = task.kind == TaskKind.STRIKE_INSPECTION;
         Standing standing = task.standingAt(now);
         return new DueRow(
@@ -58,6 +62,7 @@ record DueRow(
                 task.strikeId != null,
                 task.unit.roof.footing.word(),
                 Dates.time(nextOut, task.depot.zoneId()),
+                waits,
                 techs);
     }
 

@@ -2,6 +2,7 @@ package dev.lapwing.care.web;
 
 import dev.lapwing.care.Tech;
 import dev.lapwing.care.TechRoster;
+import dev.lapwing.care.WorkWaits;
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.care.storage.Hold;
 import dev.lapwing.use.storage.Rental;
@@ -20,17 +21,22 @@ class DueRows {
     @Inject
     TechRoster roster;
 
+    @Inject
+    WorkWaits waits;
+
     List<DueRow> of(List<CareTask> tasks, Instant now) {
         List<UUID> unitIds = tasks.stream().map(task -> task.unit.id).toList();
         Map<UUID, Hold> holds = Hold.openOf(unitIds).stream()
                 .collect(Collectors.toMap(hold -> hold.unit.id, hold -> hold, (oldest, later) -> oldest));
         Map<UUID, Instant> nextOut = Rental.nextOut(unitIds, now);
+        Map<UUID, List<WorkWaits.Wait>> first = waits.of(tasks);
         Map<String, List<Tech>> techs = new HashMap<>();
         return tasks.stream()
                 .map(task -> DueRow.of(
                         task,
                         holds.get(task.unit.id),
                         nextOut.get(task.unit.id),
+                        first.getOrDefault(task.id, List.of()),
                         techs.computeIfAbsent(task.depot.code, roster::techsOf),
                         now))
                 .toList();

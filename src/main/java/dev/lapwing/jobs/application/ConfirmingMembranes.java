@@ -26,6 +26,7 @@ import java.util.UUID;
 @ApplicationScoped
 public class ConfirmingMembranes {
     private static final int LONGEST_NAME = 100;
+    private static final int MOST_YEARS_AGO = 50;
 
     @Inject
     FinishingTasks tasks;
@@ -60,10 +61,10 @@ public class ConfirmingMembranes {
         CareTask task = asked(taskId, by);
         Instant now = now();
         LocalDate today = task.depot.dateAt(now);
-        if (confirmedOn != null && confirmedOn.isAfter(today)) {
-            throw Refused.invalid("confirmedOn", "is still to come");
-        }
         LocalDate day = confirmedOn == null ? today : confirmedOn;
+        if (day.isAfter(today) || day.isBefore(today.minusYears(MOST_YEARS_AGO))) {
+            throw Refused.invalid("confirmedOn", "must lie within the last " + MOST_YEARS_AGO + " years");
+        }
         MembraneWord word = store(task, false, system, confirmedBy, day, by, now);
         String was = inWords(task.unit.roof);
         task.unit.roof.membraneSystem = word.system;

@@ -128,7 +128,7 @@ public class ReadyingRoofs {
 
     /** Returns how far the roof of a task is, as its sheet tells. */
     public RoofReadiness readiness(CareTask task) {
-        return RoofReadiness.after(SheetLog.of(task));
+        return RoofReadiness.after(SheetLog.of(task.id));
     }
 
     /** Returns when the roof has had its drying time, or null while no wash is noted. */

@@ -5,6 +5,7 @@ import dev.lapwing.audit.Audited;
 import dev.lapwing.care.Signer;
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.jobs.domain.sheet.SheetEvent;
+import dev.lapwing.jobs.domain.sheet.SheetEventKind;
 import dev.lapwing.jobs.storage.RecordedEvent;
 import dev.lapwing.platform.Ids;
 import dev.lapwing.platform.Refused;
@@ -12,6 +13,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
 
 /** Writes down what is done on a sheet, on the sheet and in the audit. */
 @ApplicationScoped
@@ -46,8 +49,16 @@ class SheetLog {
         return recorded;
     }
 
+    /** Returns the sealant that was noted last on a sheet. */
+    static Optional<String> sealantUsed(UUID taskId) {
+        return of(taskId).stream()
+                .filter(event -> event.kind() == SheetEventKind.SEALANT)
+                .map(SheetEvent::subject)
+                .reduce((earlier, later) -> later);
+    }
+
     /** Returns the events of a sheet, oldest first. */
-    static List<SheetEvent> of(CareTask task) {
-        return RecordedEvent.of(task.id).stream().map(RecordedEvent::event).toList();
+    static List<SheetEvent> of(UUID taskId) {
+        return RecordedEvent.of(taskId).stream().map(RecordedEvent::event).toList();
     }
 }

@@ -18,6 +18,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 
 /** Puts sealant on roofs: only of the roof's own system, and only on a surface that holds it. */
@@ -74,10 +75,28 @@ public class UsingSealants {
         return log.write(task, new SheetEvent(kind, null, words.strip(), now), by, now);
     }
 
+    /** Returns whether a task puts sealant on the roof, or treats its surface for it. */
+    public boolean concern(CareTask task) {
+        Work work = WorkOfTask.of(task);
+        return work != null && (work.needsSealant() || work == Work.SURFACE_TREATMENT);
+    }
+
+    /** Returns what must come before any sealant goes on the roof of a task, in words. */
+    public List<String> comesFirst(CareTask task) {
+        return situations.of(task.unit, now()).comesFirst().stream()
+                .map(SealantAnswer::because)
+                .toList();
+    }
+
+    /** Returns the sealant that was noted last on the sheet of a task. */
+    public Optional<String> used(CareTask task) {
+        return SheetLog.sealantUsed(task.id);
+    }
+
     /** Refuses the end of sealant work that names no sealant, or of a treatment that did not hold. */
     void requireDone(CareTask task) {
         Work work = WorkOfTask.of(task);
-        List<SheetEvent> events = SheetLog.of(task);
+        List<SheetEvent> events = SheetLog.of(task.id);
         if (work != null && work.isSealantRun() && !has(events, SheetEventKind.SEALANT)) {
             throw Refused.conflict("Name the sealant that was used before you sign");
         }
