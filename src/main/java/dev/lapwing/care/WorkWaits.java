@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 
-/** Knows what has to come before work may begin. */
+/** Knows what has to come before work may begin, and what has to wait for the work. */
 public interface WorkWaits {
     /**
      * Something that has to come first.
@@ -18,4 +18,7 @@ public interface WorkWaits {
 
     /** Returns what tasks wait for, by task; those that wait for nothing are left out. */
     Map<UUID, List<Wait>> of(Collection<CareTask> tasks);
+
+    /** Returns whether an open hold of the unit stands until this task is done. */
+    boolean holds(CareTask task);
 }

@@ -107,7 +107,7 @@ class CoordinatorsWordTest {
 
         assertThat(waits).anyMatch(words -> words.contains("decide between rework and sealant replacement"));
         as("coordinator")
-                .queryParam("q", unit)
+                .queryParam("unit", unit)
                 .get("/due-list")
                 .then()
                 .statusCode(200)
@@ -169,6 +169,10 @@ class CoordinatorsWordTest {
         List<String> followUps =
                 sign(task, tech).then().statusCode(200).extract().path("followUps");
         String repair = RoofDriver.ofKind(followUps, "membrane repair");
+        post(repair, "coordinator", "call-off", Map.of("why", "no time"))
+                .then()
+                .statusCode(409)
+                .body("detail", containsString("on hold until this work is done"));
         SheetDriver.accept(repair, tech);
         SheetDriver.start(repair, tech);
         sign(repair, "coordinator")

@@ -81,7 +81,7 @@ public class MovingTasks {
         return task;
     }
 
-    /** Ends a task that need not be done. Strike work cannot be called off: its hold would never end. */
+    /** Ends a task that need not be done. Work that a hold stands for cannot be called off: the hold would never end. */
     @Transactional
     public CareTask callOff(UUID id, String why, String by) {
         var errors = new FieldErrors();
@@ -92,6 +92,9 @@ public class MovingTasks {
         CareTask task = CareTask.require(id);
         if (task.strikeId != null) {
             throw Refused.conflict("A strike inspection ends by being done; it cannot be called off");
+        }
+        if (waits.holds(task)) {
+            throw Refused.conflict("The unit is on hold until this work is done; it cannot be called off");
         }
         move(task, TaskMove.CALL_OFF, by, "Called off: " + why.strip(), () -> task.openKey = null);
         return task;

@@ -3,6 +3,7 @@ package dev.lapwing.jobs.application;
 import dev.lapwing.care.WorkWaits;
 import dev.lapwing.care.domain.TaskState;
 import dev.lapwing.care.storage.CareTask;
+import dev.lapwing.care.storage.Hold;
 import dev.lapwing.jobs.domain.sealant.SealantAnswer;
 import dev.lapwing.jobs.domain.verdict.Work;
 import dev.lapwing.jobs.storage.OpenChoice;
@@ -55,6 +56,14 @@ class WaitsOfWork implements WorkWaits {
                 .filter(task -> planned.containsKey(task.id) && referred.contains(planned.get(task.id).sheetId))
                 .forEach(task -> add(waits, task.id, WORKSHOP));
         return waits;
+    }
+
+    @Override
+    public boolean holds(CareTask task) {
+        PlannedFollowUp planned = PlannedFollowUp.findById(task.id);
+        return planned != null
+                && planned.holds
+                && !Hold.openOf(List.of(task.unit.id)).isEmpty();
     }
 
     private static boolean needsSealant(CareTask task, PlannedFollowUp planned) {

@@ -1,5 +1,6 @@
-package dev.lapwing.audit.storage;
+package db.migration;
 
+import dev.lapwing.audit.storage.KeptAsWritten;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -8,7 +9,10 @@ import org.flywaydb.core.api.MigrationVersion;
 import org.flywaydb.core.api.migration.Context;
 import org.flywaydb.core.api.migration.JavaMigration;
 
-/** Has the database refuse to change the audit; the two engines have no common words for a trigger. */
+/**
+ * Has the database refuse to change the audit; the two engines have no common words for a trigger. Stands here because
+ * Flyway looks for migrations by their folder.
+ */
 public final class KeepingTheAudit implements JavaMigration {
     private static final List<String> POSTGRES = List.of("""
             create function audit_entry_refuse() returns trigger language plpgsql as
