@@ -14,6 +14,7 @@ import io.restassured.path.json.JsonPath;
 import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
+import jakarta.persistence.PersistenceException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -112,16 +113,17 @@ class AuditTest {
             strings = {
                 "update audit_entry set who = 'nobody'",
                 "update audit_entry set became = null where what = 'hold'",
-                "delete from audit_entry"
+                "delete from audit_entry",
+                "truncate table audit_entry"
             })
     void theDatabaseRefusesToChangeWhatWasWritten(String sql) {
-        List<String> before = history(null, 100).getList("items.id");
+        List<Object> before = history(null, 100).getList("items");
 
         assertThatThrownBy(() -> QuarkusTransaction.requiringNew()
                         .run(() -> database.createNativeQuery(sql).executeUpdate()))
-                .hasStackTraceContaining("never changed");
+                .isInstanceOf(PersistenceException.class);
 
-        assertThat(history(null, 100).<String>getList("items.id")).isEqualTo(before);
+        assertThat(history(null, 100).<Object>getList("items")).isEqualTo(before);
     }
 
     private JsonPath history(String after, int limit) {

@@ -146,6 +146,16 @@ class CoordinatorsWordTest {
     }
 
     @Test
+    void aSoftSpotIsReferredAndMailedTheSameWay() {
+        SheetDriver.start(task, tech);
+        find(task, tech, Map.of("zone", "rear-right", "kind", "soft-spot")).then().statusCode(201);
+
+        sign(task, tech).then().statusCode(200).body("verdict", equalTo("stop-and-refer"));
+
+        assertThat(MailsTo.about(unit, "coordinator")).hasSize(1);
+    }
+
+    @Test
     void aReleasedUnitIsMailedToTheDeskOnce() {
         SheetDriver.start(task, tech);
         sign(task, tech).then().statusCode(200).body("released", equalTo(true));

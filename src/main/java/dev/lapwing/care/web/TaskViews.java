@@ -40,7 +40,9 @@ class TaskViews {
                 rows.of(List.of(task), clock.instant()).get(0),
                 task.state.open(),
                 window(task),
-                RoofCautions.of(task.unit.roof, task.kind),
+                task.kind.onTheRoof()
+                        ? RoofCautions.of(task.unit.roof, task.kind)
+                        : List.of("Nobody goes up for this work: ask the dealer or the maker."),
                 facts(task.unit.roof),
                 steps(task),
                 stories.stream()

@@ -14,6 +14,7 @@ import dev.lapwing.jobs.domain.verdict.Outcome;
 import dev.lapwing.jobs.domain.verdict.Reason;
 import dev.lapwing.jobs.domain.verdict.RuleTable;
 import dev.lapwing.jobs.domain.verdict.Situation;
+import dev.lapwing.jobs.domain.verdict.Verdict;
 import dev.lapwing.jobs.storage.RecordedFinding;
 import dev.lapwing.jobs.storage.SignedSheet;
 import dev.lapwing.platform.FieldErrors;
@@ -113,9 +114,7 @@ public class SigningOff {
         Instant now = now();
         Outcome outcome = rules.refer(why.strip(), findingsOf(task), situation(task, now));
         var entry = new SignOffEntry(by, false, false, why);
-        SignedOff stopped = end(task, List.of(), entry, signer, outcome, now);
-        referred.fire(new RoofReferred(task.id, why.strip(), signer.username()));
-        return stopped;
+        return end(task, List.of(), entry, signer, outcome, now);
     }
 
     private SignedOff end(
@@ -125,6 +124,9 @@ public class SigningOff {
         List<CareTask> planned = followUps.plan(task, sheet, outcome);
         if (outcome.hold()) {
             holds.open(task.unit, HoldCause.FINDING, task.id, holdWords(outcome), now, signer.username());
+        }
+        if (outcome.verdict() == Verdict.STOP_AND_REFER) {
+            referred.fire(new RoofReferred(task.id, holdWords(outcome), signer.username()));
         }
         List<String> reasons = new ArrayList<>(sheet.reasons);
         reasons.addAll(ending.after(sheet, signer));

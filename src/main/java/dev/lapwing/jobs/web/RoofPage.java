@@ -51,7 +51,7 @@ class RoofPage {
     public Response begin(@RestPath String id, @RestForm String wet, @RestForm String windy, @RestForm String reason) {
         UUID task = taskId(id);
         var beginning = new ReadyingRoofs.Beginning("yes".equals(wet), "yes".equals(windy), false, reason);
-        return steps.does(sheet(task, "dry"), () -> said(roofs.begin(task, beginning, signer())));
+        return steps.does(sheet(task, "wash"), () -> said(roofs.begin(task, beginning, signer())));
     }
 
     @POST

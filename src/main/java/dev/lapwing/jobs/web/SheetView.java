@@ -21,14 +21,10 @@ public record SheetView(
         String closedBecause,
         List<Text> cautions,
         List<String> ladder,
-        List<CleanerLine> cleaners,
         List<Text> washSteps,
         String membrane,
         List<FindingLine> findings,
         Signed signed) {
-
-    /** A cleaner of the house, and whether this roof bears it. */
-    public record CleanerLine(String name, boolean allowed, String because) {}
 
     /** A finding in words, with who recorded it when. */
     public record FindingLine(String words, String note, String when, String who) {}

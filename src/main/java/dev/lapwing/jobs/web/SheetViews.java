@@ -3,14 +3,11 @@ package dev.lapwing.jobs.web;
 import dev.lapwing.care.domain.TaskState;
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.fleet.Roof;
-import dev.lapwing.jobs.application.DepotLists;
 import dev.lapwing.jobs.application.SheetReference;
 import dev.lapwing.jobs.domain.ladder.LadderSetup;
 import dev.lapwing.jobs.domain.measure.Length;
 import dev.lapwing.jobs.domain.sheet.Footing;
 import dev.lapwing.jobs.domain.sheet.Text;
-import dev.lapwing.jobs.domain.surface.Cleaner;
-import dev.lapwing.jobs.domain.surface.CleanerAnswer;
 import dev.lapwing.jobs.storage.PlannedFollowUp;
 import dev.lapwing.jobs.storage.RecordedFinding;
 import dev.lapwing.jobs.storage.SignedSheet;
@@ -29,9 +26,6 @@ class SheetViews {
     SheetReference reference;
 
     @Inject
-    DepotLists lists;
-
-    @Inject
     PersonNames names;
 
     SheetView of(CareTask task, Shell shell) {
@@ -46,9 +40,6 @@ class SheetViews {
                 closed,
                 cautions(task),
                 LadderSetup.forLanding(new Length(task.unit.heightMetres)).lines(),
-                lists.cleaners(task.depot.code).stream()
-                        .map(cleaner -> line(cleaner, roof))
-                        .toList(),
                 reference.washSteps().steps(),
                 membrane(roof),
                 findings(task),
@@ -68,14 +59,6 @@ class SheetViews {
         }
         boolean own = shell.coordinator() || shell.tech() && shell.username().equals(task.assignee);
         return own ? null : "Only " + names.of(task.assignee) + " or the coordinator fills in this sheet.";
-    }
-
-    private SheetView.CleanerLine line(Cleaner cleaner, Roof roof) {
-        CleanerAnswer answer = reference.cleanerRules().mayTouch(roof.surface.word(), cleaner, null);
-        return answer instanceof CleanerAnswer.Allowed allowed
-                ? new SheetView.CleanerLine(cleaner.name(), true, allowed.because())
-                : new SheetView.CleanerLine(
-                        cleaner.name(), false, String.join("; ", ((CleanerAnswer.Refused) answer).reasons()));
     }
 
     private static String membrane(Roof roof) {
