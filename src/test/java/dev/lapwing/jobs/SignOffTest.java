@@ -285,6 +285,11 @@ class SignOffTest {
         assertThat(swept.getString("nextDue.kind")).isEqualTo("inspection");
         assertThat(swept.getString("nextDue.due"))
                 .isEqualTo(today().plusDays(75).toString());
+        List<String> byTheSweep = as("desk")
+                .get("/api/units/" + unit + "/history")
+                .jsonPath()
+                .getList("items.findAll { it.who == 'sweep' }.to");
+        assertThat(byTheSweep).anyMatch(words -> words.startsWith("planned: Planned by rule"));
     }
 
     private Response findWith(String key) {
