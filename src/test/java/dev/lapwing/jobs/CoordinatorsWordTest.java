@@ -148,7 +148,9 @@ class CoordinatorsWordTest {
     @Test
     void aSoftSpotIsReferredAndMailedTheSameWay() {
         SheetDriver.start(task, tech);
-        find(task, tech, Map.of("zone", "rear-right", "kind", "soft-spot")).then().statusCode(201);
+        find(task, tech, Map.of("zone", "rear-right", "kind", "soft-spot"))
+                .then()
+                .statusCode(201);
 
         sign(task, tech).then().statusCode(200).body("verdict", equalTo("stop-and-refer"));
 
