@@ -181,6 +181,27 @@ class SignOffTest {
     }
 
     @Test
+    void aVoidIsUrgentWhenRainIsNear() {
+        String rain = "/api/rain/" + FleetFixture.DEPOT;
+        as("coordinator")
+                .body(Map.of(
+                        "rainAt",
+                        clock.instant().atZone(ZONE).plusHours(20).toLocalDateTime().withNano(0).toString()))
+                .put(rain)
+                .then()
+                .statusCode(200);
+        SheetDriver.start(task, tech);
+        find(task, tech, VOID).then().statusCode(201);
+
+        List<String> followUps =
+                sign(task, tech).then().statusCode(200).extract().path("followUps");
+
+        as("coordinator").delete(rain).then().statusCode(204);
+        LocalDate due = LocalDate.parse(SheetDriver.task(followUps.get(0)).getString("due"));
+        assertThat(due).isBetween(today(), today().plusDays(1));
+    }
+
+    @Test
     void theSheetIsFilledInOnlyWhileTheTaskIsUnderWayAndByWhoHasIt() {
         find(task, tech, VOID).then().statusCode(409).contentType("application/problem+json");
         sign(task, tech).then().statusCode(409);

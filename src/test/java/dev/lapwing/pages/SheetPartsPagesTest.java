@@ -126,7 +126,7 @@ class SheetPartsPagesTest {
             visitor.page().getByText("How the tubes were worked out").click();
             visitor.findNothingWrong("task that needs a decision");
             visitor.picture("task-decision-" + window.width);
-            visitor.page().getByLabel("Why").first().fill("the sealant is twelve years old");
+            visitor.page().locator("#reason").fill("the sealant is twelve years old");
             visitor.page().getByText("Choose sealant replacement").click();
             visitor.settle();
             assertThat(visitor.page().locator("main").innerText()).contains("Decided: sealant replacement");
@@ -134,8 +134,8 @@ class SheetPartsPagesTest {
             visitor.go("/tasks/" + of(followUps, "confirm membrane"));
             visitor.findNothingWrong("task that asks for the membrane system");
             visitor.picture("task-membrane-" + window.width);
-            visitor.page().getByLabel("System").first().fill("Hallowsheet E60");
-            visitor.page().getByLabel("Who confirmed it").fill("Fell Trailers, the dealer");
+            visitor.page().locator("#system").fill("Hallowsheet E60");
+            visitor.page().locator("#confirmedBy").fill("Fell Trailers, the dealer");
             visitor.page().getByText("Enter the confirmation").click();
             visitor.settle();
             assertThat(visitor.page().locator("main").innerText()).contains("confirmed by Fell Trailers, the dealer");
@@ -152,7 +152,7 @@ class SheetPartsPagesTest {
         try (var visitor = visitor(window, ColorScheme.LIGHT)) {
             visitor.signIn(tech);
             visitor.go("/tasks/" + replacement + "/sheet");
-            visitor.page().getByLabel("Sealant used").selectOption("Ouselwick Lap Sealant E60");
+            visitor.page().locator("#sealant-used").selectOption("Ouselwick Lap Sealant E60");
             visitor.page().getByText("Note the sealant").click();
             visitor.settle();
             assertThat(visitor.page().locator("main").innerText()).contains("Used: Ouselwick Lap Sealant E60");

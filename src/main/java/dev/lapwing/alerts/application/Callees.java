@@ -9,21 +9,44 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Knows whom each rung of the ladder calls. */
 @ApplicationScoped
 class Callees {
+    private record Asked(Rung rung, String depot, String assignee) {}
+
+    /** Answers for one look at the ladder, at one instant, and asks the database for nobody twice. */
+    final class Look {
+        private final Map<Asked, List<Reader>> known = new HashMap<>();
+        private final Instant now;
+
+        private Look(Instant now) {
+            this.now = now;
+        }
+
+        /** Returns who is called, without doubles; empty when there is nobody. */
+        List<Reader> of(Rung rung, CareTask task) {
+            var asked = new Asked(rung, task.depot.code, task.assignee);
+            return known.computeIfAbsent(asked, any -> find(rung, task, now));
+        }
+    }
+
     @Inject
     DutyRota duty;
 
     @Inject
     LadderSettings settings;
 
-    /** Returns who is called, without doubles; empty when there is nobody. */
-    List<Reader> of(Rung rung, CareTask task, Instant now) {
+    Look lookAt(Instant now) {
+        return new Look(now);
+    }
+
+    private List<Reader> find(Rung rung, CareTask task, Instant now) {
         Stream<Reader> called =
                 switch (rung) {
                     case TOLD -> Stream.concat(assigned(task), staff(task, Role.COORDINATOR));

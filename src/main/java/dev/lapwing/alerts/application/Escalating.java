@@ -35,7 +35,7 @@ class Escalating {
     private static final Logger LOG = Logger.getLogger(Escalating.class);
 
     @Inject
-    LadderSettings settings;
+    LadderPaces paces;
 
     @Inject
     Callees callees;
@@ -80,23 +80,31 @@ class Escalating {
 
     private void climb(List<UUID> ids, Instant now) {
         Map<UUID, List<Climb.Moment>> logs = logs(ids);
-        Map<UUID, List<LadderStep>> taken =
-                LadderStep.of(ids).stream().collect(Collectors.groupingBy(step -> step.taskId));
+        Map<UUID, List<LadderStep.Latest>> taken =
+                LadderStep.latestOf(ids).stream().collect(Collectors.groupingBy(LadderStep.Latest::taskId));
+        Callees.Look look = callees.lookAt(now);
+        LadderPaces.Now paces = this.paces.at(now);
         Map<Reader, List<Call>> calls = new LinkedHashMap<>();
         for (CareTask task : OpenStrikes.tasks(ids)) {
-            LadderPace pace = settings.pace(task.depot.code);
+            LadderPace pace = paces.of(task.depot.code);
             Climb.of(logs.get(task.id), pace).ifPresent(climb -> {
                 List<Ladder.Step> before = steps(climb, taken.getOrDefault(task.id, List.of()));
                 for (Ladder.Step step : Ladder.due(climb, before, pace, now)) {
-                    take(task, climb, step, now, calls);
+                    take(task, climb, step, now, look, calls);
                 }
             });
         }
         calls.forEach(this::write);
     }
 
-    private void take(CareTask task, Climb climb, Ladder.Step step, Instant now, Map<Reader, List<Call>> calls) {
-        List<Reader> called = callees.of(step.rung(), task, now);
+    private void take(
+            CareTask task,
+            Climb climb,
+            Ladder.Step step,
+            Instant now,
+            Callees.Look look,
+            Map<Reader, List<Call>> calls) {
+        List<Reader> called = look.of(step.rung(), task);
         String told = called.stream().map(Reader::name).collect(Collectors.joining(", "));
         if (!LadderStep.claim(task.id, climb, step, now, told)) {
             return;
@@ -122,10 +130,10 @@ class Escalating {
         }
     }
 
-    static List<Ladder.Step> steps(Climb climb, List<LadderStep> taken) {
+    static List<Ladder.Step> steps(Climb climb, List<LadderStep.Latest> taken) {
         return taken.stream()
-                .filter(step -> step.climb == climb.number())
-                .map(LadderStep::step)
+                .filter(latest -> latest.climb() == climb.number())
+                .map(LadderStep.Latest::step)
                 .toList();
     }
 

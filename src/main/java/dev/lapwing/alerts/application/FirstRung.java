@@ -16,7 +16,7 @@ import java.util.List;
 @ApplicationScoped
 class FirstRung {
     @Inject
-    LadderSettings settings;
+    LadderPaces paces;
 
     @Inject
     Clock clock;
@@ -27,7 +27,7 @@ class FirstRung {
         Panache.getEntityManager().flush();
         Instant now = clock.instant();
         List<Climb.Moment> log = Escalating.logs(List.of(task.id)).get(task.id);
-        Climb.of(log, settings.pace(task.depot.code))
+        Climb.of(log, paces.at(now).of(task.depot.code))
                 .ifPresent(climb ->
                         LadderStep.claim(task.id, climb, new Ladder.Step(Rung.TOLD, 0, climb.since()), now, told));
     }

@@ -32,6 +32,10 @@ interface LadderSettings {
     @WithDefault("en")
     String language();
 
+    /** How often the ladder is looked at, as the schedule reads it. */
+    @WithDefault("20s")
+    String look();
+
     /** What differs at a depot, by its code. */
     Map<String, OfDepot> depot();
 

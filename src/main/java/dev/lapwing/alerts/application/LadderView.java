@@ -7,6 +7,7 @@ import dev.lapwing.alerts.storage.LadderStep;
 import dev.lapwing.care.storage.CareTask;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -24,18 +25,21 @@ public class LadderView {
     public record State(Optional<Climb> climb, List<LadderStep> taken, List<Ladder.Step> ahead) {}
 
     @Inject
-    LadderSettings settings;
+    LadderPaces paces;
+
+    @Inject
+    Clock clock;
 
     /** Returns the ladder of a strike inspection. Needs a transaction. */
     public State of(CareTask task) {
         List<UUID> id = List.of(task.id);
-        LadderPace pace = settings.pace(task.depot.code);
-        List<LadderStep> taken = LadderStep.of(id);
+        LadderPace pace = paces.at(clock.instant()).of(task.depot.code);
+        List<LadderStep.Latest> latest = LadderStep.latestOf(id);
         Optional<Climb> climb = Climb.of(Escalating.logs(id).get(task.id), pace);
         return new State(
                 climb,
-                taken,
-                climb.map(now -> Ladder.ahead(now, Escalating.steps(now, taken), pace))
+                LadderStep.of(task.id),
+                climb.map(now -> Ladder.ahead(now, Escalating.steps(now, latest), pace))
                         .orElse(List.of()));
     }
 }

@@ -1,9 +1,13 @@
 package dev.lapwing.alerts.application;
 
+import dev.lapwing.care.RainOutlook;
 import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.care.storage.Hold;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
@@ -13,6 +17,12 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 class Letters {
     @ConfigProperty(name = "lapwing.public-url", defaultValue = "http://localhost:8080")
     String publicUrl;
+
+    @Inject
+    RainOutlook rainClock;
+
+    @Inject
+    Clock clock;
 
     /** Asks the tech to inspect a struck roof. */
     Letter strike(Reader reader, CareTask task, Hold hold) {
@@ -109,12 +119,28 @@ class Letters {
 
         private List<Letter.Fact> facts() {
             String due = urgent() ? words.untilNow() : Languages.date(task.due, language);
-            return List.of(
+            List<Letter.Fact> facts = new ArrayList<>(List.of(
                     new Letter.Fact(words.factUnit(), unit()),
                     new Letter.Fact(words.factDepot(), task.depot.name),
                     new Letter.Fact(words.factWork(), work()),
                     new Letter.Fact(words.factDue(), due),
-                    new Letter.Fact(words.factTech(), tech == null ? words.factNobody() : tech));
+                    new Letter.Fact(words.factTech(), tech == null ? words.factNobody() : tech)));
+            if (urgent()) {
+                facts.add(3, new Letter.Fact(words.factRain(), rain()));
+            }
+            return facts;
+        }
+
+        private String rain() {
+            RainOutlook.Outlook outlook =
+                    rainClock.at(task.depot.code, clock.instant()).orElse(null);
+            if (outlook == null) {
+                return words.rainUnknown();
+            }
+            ZoneId zone = task.depot.zoneId();
+            return outlook.rainAt() == null
+                    ? words.rainNone(Languages.time(outlook.until(), zone, language))
+                    : words.rainAt(Languages.time(outlook.rainAt(), zone, language));
         }
 
         private List<String> cautions() {

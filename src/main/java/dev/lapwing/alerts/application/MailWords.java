@@ -100,6 +100,18 @@ interface MailWords {
     String factNobody();
 
     @Message
+    String factRain();
+
+    @Message
+    String rainAt(String time);
+
+    @Message
+    String rainNone(String until);
+
+    @Message
+    String rainUnknown();
+
+    @Message
     String quoteLabel();
 
     @Message

@@ -8,6 +8,7 @@ import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
+import jakarta.persistence.FlushModeType;
 import jakarta.persistence.Id;
 import jakarta.persistence.IdClass;
 import jakarta.persistence.Table;
@@ -85,16 +86,32 @@ public class LadderStep extends PanacheEntityBase {
                         .setParameter("due", step.at())
                         .setParameter("now", now)
                         .setParameter("told", told)
+                        // Nothing else of the transaction bears on the key, so nothing need be written before.
+                        .setFlushMode(FlushModeType.COMMIT)
                         .executeUpdate()
                 == 1;
     }
 
-    /** Returns the steps taken for tasks, in the order in which they were taken. */
-    public static List<LadderStep> of(Collection<UUID> tasks) {
-        return tasks.isEmpty() ? List.of() : list("taskId in ?1 order by takenAt, rung, turn", tasks);
+    /** Returns the steps taken for a task, in the order in which they were taken. */
+    public static List<LadderStep> of(UUID task) {
+        return list("taskId = ?1 order by takenAt, climb, turn", task);
     }
 
-    public Ladder.Step step() {
-        return new Ladder.Step(rung, turn, takenAt);
+    /** The last step taken on a rung of a climb. */
+    public record Latest(UUID taskId, int climb, Ladder.Step step) {}
+
+    /** Returns the last step of each rung of each climb of tasks. */
+    public static List<Latest> latestOf(Collection<UUID> tasks) {
+        return getEntityManager()
+                .createQuery(
+                        "select s.taskId, s.climb, s.rung, max(s.turn), max(s.takenAt) from LadderStep s"
+                                + " where s.taskId in :tasks group by s.taskId, s.climb, s.rung",
+                        Object[].class)
+                .setParameter("tasks", tasks)
+                .getResultStream()
+                .map(row -> new Latest(
+                        (UUID) row[0], (Integer) row[1], new Ladder.Step((Rung) row[2], (Integer) row[3], (Instant)
+                                row[4])))
+                .toList();
     }
 }

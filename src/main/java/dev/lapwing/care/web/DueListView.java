@@ -8,7 +8,7 @@ import java.util.UUID;
  * The due list as its page shows it.
  *
  * @param total how many tasks the filter lets through; the counts add up to it
- * @param strikes strike work, the oldest first
+ * @param strikes strike work, the one with the least time left before rain first
  * @param holds units on hold for another reason than open strike work
  */
 record DueListView(

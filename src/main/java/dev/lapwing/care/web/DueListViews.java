@@ -1,5 +1,6 @@
 package dev.lapwing.care.web;
 
+import dev.lapwing.care.RainOutlook;
 import dev.lapwing.care.Tech;
 import dev.lapwing.care.TechRoster;
 import dev.lapwing.care.domain.HoldCause;
@@ -41,13 +42,17 @@ class DueListViews {
     TechRoster roster;
 
     @Inject
+    RainOutlook rain;
+
+    @Inject
     Clock clock;
 
     DueListView of(DueQuery query, DueList.Filter filter, Standing only, DueList.Place place, String here) {
         Instant now = clock.instant();
         var board = new DueBoard(now);
         Map<Standing, Long> counts = board.counts(filter);
-        List<CareTask> strikes = board.after(Standing.STRIKE, filter, DueList.Place.START, MOST_IN_BAND);
+        List<CareTask> strikes =
+                byTimeLeft(board.after(Standing.STRIKE, filter, DueList.Place.START, MOST_IN_BAND), now);
         var view = new Sections(board, query, filter, place, now);
         return new DueListView(
                 query,
@@ -65,6 +70,22 @@ class DueListViews {
                         .toList(),
                 techs(filter.depot()),
                 here);
+    }
+
+    /** Orders strikes by the time left before rain, then by age; where there is no forecast, rain may come any time. */
+    private List<CareTask> byTimeLeft(List<CareTask> strikes, Instant now) {
+        Map<String, RainOutlook.Outlook> outlooks = rain.all(now);
+        return strikes.stream()
+                .sorted(Comparator.comparing((CareTask task) -> rainAt(outlooks.get(task.depot.code), now))
+                        .thenComparing(task -> task.dueAt))
+                .toList();
+    }
+
+    private static Instant rainAt(RainOutlook.Outlook outlook, Instant now) {
+        if (outlook == null) {
+            return now;
+        }
+        return outlook.rainAt() == null ? outlook.until() : outlook.rainAt();
     }
 
     /** Leaves out the holds of strikes that stand above with their inspection. */

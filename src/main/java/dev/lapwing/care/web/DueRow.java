@@ -17,6 +17,7 @@ import java.util.UUID;
  * @param since of strike work, when it was reported, else null
  * @param assignee full name of who has it, or null
  * @param hold what keeps the unit in the yard, or null
+ * @param rain when rain is likely at the depot, in words, or null when there is no forecast
  * @param pickup when the unit goes out next, or null while nothing is booked
  * @param waits what has to come before the work may begin
  * @param techs who it can be given to
@@ -38,11 +39,18 @@ record DueRow(
         boolean strike,
         String footing,
         String pickup,
+        String rain,
         List<WorkWaits.Wait> waits,
         List<Tech> techs) {
 
     static DueRow of(
-            CareTask task, Hold hold, Instant nextOut, List<WorkWaits.Wait> waits, List<Tech> techs, Instant now) {
+            CareTask task,
+            Hold hold,
+            Instant nextOut,
+            String rain,
+            List<WorkWaits.Wait> waits,
+            List<Tech> techs,
+            Instant now) {
         boolean strike = task.kind == TaskKind.STRIKE_INSPECTION;
         Standing standing = task.standingAt(now);
         return new DueRow(
@@ -62,6 +70,7 @@ record DueRow(
                 task.strikeId != null,
                 task.unit.roof.footing.word(),
                 Dates.time(nextOut, task.depot.zoneId()),
+                rain,
                 waits,
                 techs);
     }

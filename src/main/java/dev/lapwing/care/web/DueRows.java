@@ -1,5 +1,6 @@
 package dev.lapwing.care.web;
 
+import dev.lapwing.care.RainOutlook;
 import dev.lapwing.care.Tech;
 import dev.lapwing.care.TechRoster;
 import dev.lapwing.care.WorkWaits;
@@ -24,6 +25,9 @@ class DueRows {
     @Inject
     WorkWaits waits;
 
+    @Inject
+    RainOutlook rain;
+
     List<DueRow> of(List<CareTask> tasks, Instant now) {
         List<UUID> unitIds = tasks.stream().map(task -> task.unit.id).toList();
         Map<UUID, Hold> holds = Hold.openOf(unitIds).stream()
@@ -31,11 +35,13 @@ class DueRows {
         Map<UUID, Instant> nextOut = Rental.nextOut(unitIds, now);
         Map<UUID, List<WorkWaits.Wait>> first = waits.of(tasks);
         Map<String, List<Tech>> techs = new HashMap<>();
+        Map<String, RainOutlook.Outlook> outlooks = rain.all(now);
         return tasks.stream()
                 .map(task -> DueRow.of(
                         task,
                         holds.get(task.unit.id),
                         nextOut.get(task.unit.id),
+                        RainWords.of(outlooks.get(task.depot.code), task.depot.zoneId(), now),
                         first.getOrDefault(task.id, List.of()),
                         techs.computeIfAbsent(task.depot.code, roster::techsOf),
                         now))

@@ -1,5 +1,6 @@
 package dev.lapwing.jobs.application;
 
+import dev.lapwing.care.RainOutlook;
 import dev.lapwing.care.RoofReferred;
 import dev.lapwing.care.Signer;
 import dev.lapwing.care.application.Departures;
@@ -24,6 +25,7 @@ import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -36,6 +38,8 @@ import java.util.stream.Collectors;
 public class SigningOff {
     private static final int LONGEST_WORDS = 1000;
     private static final int LONGEST_NAME = 100;
+    /** A year: later than any rule looks ahead. */
+    private static final double NO_RAIN_HOURS = 8_784;
 
     @Inject
     RuleTable rules;
@@ -45,6 +49,9 @@ public class SigningOff {
 
     @Inject
     Departures departures;
+
+    @Inject
+    RainOutlook rain;
 
     @Inject
     SheetStore sheets;
@@ -153,7 +160,16 @@ public class SigningOff {
 
     private Situation situation(CareTask task, Instant now) {
         boolean confirmed = situations.of(task.unit, now).system() != null;
-        return new Situation(now, null, departures.next(task.unit, now).orElse(null), confirmed);
+        return new Situation(now, rainHours(task, now), departures.next(task.unit, now).orElse(null), confirmed);
+    }
+
+    /** Returns hours until likely rain; many when none is likely, null when there is no forecast. */
+    private Double rainHours(CareTask task, Instant now) {
+        return rain.at(task.depot.code, now)
+                .map(outlook -> outlook.rainAt() == null
+                        ? NO_RAIN_HOURS
+                        : Duration.between(now, outlook.rainAt()).toSeconds() / 3_600.0)
+                .orElse(null);
     }
 
     /** One look at the roof covers the strikes before it; an inspection with findings of its own is signed by itself. */

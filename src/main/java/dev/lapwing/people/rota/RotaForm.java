@@ -60,8 +60,16 @@ public class RotaForm {
         return text.strip().matches("[0-9]{1,4}") ? Integer.valueOf(text.strip()) : Integer.valueOf(0);
     }
 
-    public String getWhich() {
-        return which;
+    public boolean getTurnSent() {
+        return "turn".equals(which);
+    }
+
+    public boolean getAbsenceSent() {
+        return "absence".equals(which);
+    }
+
+    public boolean getSwapSent() {
+        return "swap".equals(which);
     }
 
     public String getWeekday() {

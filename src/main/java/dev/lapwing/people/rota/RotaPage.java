@@ -32,7 +32,7 @@ import org.jboss.resteasy.reactive.RestQuery;
 @RolesAllowed(Roles.COORDINATOR)
 class RotaPage {
     /** One day of the week with its turns. */
-    record Weekday(int number, String name, List<RotaView.Turn> turns) {}
+    record Weekday(String number, String name, List<RotaView.Turn> turns) {}
 
     @CheckedTemplate(basePath = "people")
     static class Templates {
@@ -121,7 +121,7 @@ class RotaPage {
         RotaView.Answer rota = view.of(depot);
         List<Weekday> week = Arrays.stream(DayOfWeek.values())
                 .map(weekday -> new Weekday(
-                        weekday.getValue(),
+                        Integer.toString(weekday.getValue()),
                         weekday.getDisplayName(TextStyle.FULL, Locale.ENGLISH),
                         rota.turns().stream()
                                 .filter(turn -> turn.weekday() == weekday.getValue())
