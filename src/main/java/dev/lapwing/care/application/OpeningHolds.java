@@ -24,6 +24,7 @@ public class OpeningHolds {
     @Inject
     Event<HoldOpened> opened;
 
+    @Inject
     AuditTrail audit;
 
     /**

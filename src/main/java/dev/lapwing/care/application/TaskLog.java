@@ -20,6 +20,7 @@ class TaskLog {
     @Inject
     Event<TaskMoved> moved;
 
+    @Inject
     AuditTrail audit;
 
     void write(CareTask task, String who, String words, Instant at) {
