@@ -186,7 +186,12 @@ class SignOffTest {
         as("coordinator")
                 .body(Map.of(
                         "rainAt",
-                        clock.instant().atZone(ZONE).plusHours(20).toLocalDateTime().withNano(0).toString()))
+                        clock.instant()
+                                .atZone(ZONE)
+                                .plusHours(20)
+                                .toLocalDateTime()
+                                .withNano(0)
+                                .toString()))
                 .put(rain)
                 .then()
                 .statusCode(200);

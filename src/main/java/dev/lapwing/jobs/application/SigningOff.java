@@ -160,7 +160,8 @@ public class SigningOff {
 
     private Situation situation(CareTask task, Instant now) {
         boolean confirmed = situations.of(task.unit, now).system() != null;
-        return new Situation(now, rainHours(task, now), departures.next(task.unit, now).orElse(null), confirmed);
+        return new Situation(
+                now, rainHours(task, now), departures.next(task.unit, now).orElse(null), confirmed);
     }
 
     /** Returns hours until likely rain; many when none is likely, null when there is no forecast. */
