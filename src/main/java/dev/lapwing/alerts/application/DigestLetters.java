@@ -1,7 +1,7 @@
 package dev.lapwing.alerts.application;
 
-import dev.lapwing.care.RoofCautions;
 import dev.lapwing.alerts.storage.OutboxMail;
+import dev.lapwing.care.RoofCautions;
 import dev.lapwing.care.domain.Standing;
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.fleet.Depot;
