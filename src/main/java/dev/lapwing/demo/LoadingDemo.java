@@ -3,6 +3,7 @@ package dev.lapwing.demo;
 import dev.lapwing.care.application.Sweeping;
 import dev.lapwing.care.domain.TaskState;
 import dev.lapwing.care.storage.CareTask;
+import dev.lapwing.care.storage.SweepRun;
 import dev.lapwing.care.storage.SweepWriter;
 import dev.lapwing.fleet.Depot;
 import dev.lapwing.fleet.Footing;
@@ -65,7 +66,7 @@ class LoadingDemo {
         boolean empty = QuarkusTransaction.requiringNew().call(() -> Depot.count() == 0 && Staff.count() == 0);
         if (empty) {
             QuarkusTransaction.requiringNew().run(() -> load(files, now));
-            sweeping.run(sweeping.begin(null, SweepWriter.SWEEP).id);
+            sweeping.run(sweeping.begin(null, SweepRun.Cause.DEMO, SweepWriter.SWEEP).id);
             QuarkusTransaction.requiringNew().run(() -> takeInHand(files, now));
             return true;
         }

@@ -10,7 +10,10 @@ public final class Refused extends RuntimeException {
         FORBIDDEN,
         NOT_FOUND,
         CONFLICT,
-        KEY_REUSED
+        TOO_LARGE,
+        UNSUPPORTED,
+        KEY_REUSED,
+        BUSY
     }
 
     private static final long serialVersionUID = 1L;
@@ -26,6 +29,21 @@ public final class Refused extends RuntimeException {
     /** The input is wrong in the named fields. */
     public static Refused invalid(List<FieldError> errors) {
         return new Refused(Kind.INVALID, errors.size() == 1 ? "One field is wrong" : "Some fields are wrong", errors);
+    }
+
+    /** Files are larger than what is taken. */
+    public static Refused tooLarge(List<FieldError> errors) {
+        return new Refused(Kind.TOO_LARGE, "A file is larger than what is taken", errors);
+    }
+
+    /** Files are of a kind that is not taken. */
+    public static Refused unsupported(List<FieldError> errors) {
+        return new Refused(Kind.UNSUPPORTED, "A file is of a kind that is not taken", errors);
+    }
+
+    /** The service has too much to do at the moment; the same request may be sent again. */
+    public static Refused busy(String message) {
+        return new Refused(Kind.BUSY, message, List.of());
     }
 
     /** The input is wrong in one field. */

@@ -23,9 +23,13 @@ public class Secrets {
 
     /** Returns the SHA-256 of a text as 64 hex digits. */
     public static String hash(String text) {
+        return hash(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Returns the SHA-256 of bytes as 64 hex digits. */
+    public static String hash(byte[] bytes) {
         try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(digest);
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }

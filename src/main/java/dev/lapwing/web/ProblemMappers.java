@@ -30,7 +30,10 @@ class ProblemMappers {
                     case FORBIDDEN -> 403;
                     case NOT_FOUND -> 404;
                     case CONFLICT -> 409;
+                    case TOO_LARGE -> 413;
+                    case UNSUPPORTED -> 415;
                     case KEY_REUSED -> 422;
+                    case BUSY -> 503;
                 };
         return answers.answer(status, refused.getMessage(), refused.errors());
     }

@@ -14,6 +14,9 @@ import java.util.Optional;
 @Named("shell")
 @RequestScoped
 public class Shell {
+    /** Attribute of an identity that came by the link of one job. */
+    public static final String BY_LINK = "byLink";
+
     static final String DEPOT_COOKIE = "lapwing-depot";
 
     @Inject
@@ -37,6 +40,11 @@ public class Shell {
     public String fullName() {
         String name = identity.getAttribute("fullName");
         return name == null ? username() : name;
+    }
+
+    /** Returns whether the person came by the link of one job and is not signed in. */
+    public boolean byLink() {
+        return identity.getAttribute(BY_LINK) != null;
     }
 
     public boolean coordinator() {

@@ -17,7 +17,7 @@ function draw() {
   plan.querySelectorAll('.dot, .dot-label').forEach((node) => node.remove());
   [...list.children].forEach((item, index) => {
     const [x, y] = item.querySelector('[name=markAt]').value.split(',').map(Number);
-    const at = { x: LEFT + x * WIDTH, y: TOP + y * HEIGHT };
+    const at = { x: LEFT + x * WIDTH, y: TOP + (1 - y) * HEIGHT };
     plan.append(svg('circle', { class: 'dot', cx: at.x, cy: at.y, r: 12 }));
     plan.append(svg('text', { class: 'dot-label', x: at.x, y: at.y + 5 }, String(index + 1)));
     item.querySelector('.place').textContent = (index + 1) + ': ' + name(x, y);
@@ -57,7 +57,7 @@ function add(x, y, kind) {
 plan.addEventListener('click', (event) => {
   const point = new DOMPoint(event.clientX, event.clientY).matrixTransform(plan.getScreenCTM().inverse());
   const x = (point.x - LEFT) / WIDTH;
-  const y = (point.y - TOP) / HEIGHT;
+  const y = 1 - (point.y - TOP) / HEIGHT; // seen from above, the left side is the lower one
   if (x >= 0 && x <= 1 && y >= 0 && y <= 1) add(x, y, kinds[0]);
 });
 

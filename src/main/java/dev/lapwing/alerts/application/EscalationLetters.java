@@ -1,5 +1,6 @@
 package dev.lapwing.alerts.application;
 
+import dev.lapwing.care.RoofCautions;
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.people.Staff;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -19,6 +20,9 @@ class EscalationLetters {
 
     @Inject
     Letters letters;
+
+    @Inject
+    RoofCautions cautions;
 
     /** Says what is wanting with one strike, and what the reader is asked to do. */
     Letter one(Reader reader, Call call) {
@@ -44,7 +48,7 @@ class EscalationLetters {
                 null,
                 new Letter.Link(words.openDueList(), publicUrl + "/due-list"),
                 words.cautionsTitle(),
-                List.of(words.cautionFalls(), words.cautionWeather(), words.cautionLines(), words.cautionRules()),
+                cautions.inShort(language),
                 words.footer());
     }
 

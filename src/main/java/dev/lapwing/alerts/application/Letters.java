@@ -1,9 +1,11 @@
 package dev.lapwing.alerts.application;
 
 import dev.lapwing.care.RainOutlook;
+import dev.lapwing.care.RoofCautions;
 import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.care.storage.Hold;
+import dev.lapwing.people.JobLinks;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.Clock;
@@ -22,16 +24,21 @@ class Letters {
     RainOutlook rainClock;
 
     @Inject
+    JobLinks links;
+
+    @Inject
+    RoofCautions cautions;
+
+    @Inject
     Clock clock;
 
     /** Asks the tech to inspect a struck roof. */
     Letter strike(Reader reader, CareTask task, Hold hold) {
         var sheet = new Sheet(reader, task, reader.name());
-        return sheet.letter(
+        return sheet.yours(
                 sheet.words.strikeSubject(sheet.unit()),
                 sheet.words.strikeLead(sheet.unit(), task.depot.name),
-                hold.words,
-                true);
+                hold.words);
     }
 
     /** Tells a coordinator of a hold and the name of who inspects; a null tech means that nobody does yet. */
@@ -49,11 +56,10 @@ class Letters {
     /** Tells the tech of work that a person gave them; the hold is null when no strike is behind it. */
     Letter assigned(Reader reader, CareTask task, Hold hold, String by) {
         var sheet = new Sheet(reader, task, reader.name());
-        return sheet.letter(
+        return sheet.yours(
                 sheet.words.assignedSubject(sheet.unit(), sheet.work(), sheet.until()),
                 sheet.words.assignedLead(sheet.unit(), sheet.work(), by),
-                hold == null ? null : hold.words,
-                true);
+                hold == null ? null : hold.words);
     }
 
     /** Tells the tech who had the work that another has it now. */
@@ -62,6 +68,16 @@ class Letters {
         return sheet.letter(
                 sheet.words.handedOverSubject(sheet.unit(), sheet.work(), tech),
                 sheet.words.handedOverLead(sheet.unit(), sheet.work(), tech, by),
+                null,
+                false);
+    }
+
+    /** Tells the tech that work they had need not be done. */
+    Letter calledOff(Reader reader, CareTask task, String by, String why) {
+        var sheet = new Sheet(reader, task, reader.name());
+        return sheet.letter(
+                sheet.words.calledOffSubject(sheet.unit(), sheet.work()),
+                sheet.words.calledOffLead(sheet.unit(), sheet.work(), by, why),
                 null,
                 false);
     }
@@ -104,6 +120,17 @@ class Letters {
         }
 
         Letter letter(String subject, String lead, String quote, boolean asksForWork) {
+            var page = new Letter.Link(words.openTask(), publicUrl + "/tasks/" + task.id);
+            return letter(subject, lead, quote, asksForWork, page);
+        }
+
+        /** Writes to the tech who has the work; the link opens its sheet without a sign-in. */
+        Letter yours(String subject, String lead, String quote) {
+            var page = new Letter.Link(words.openSheet(), links.addressFor(task.id, task.assignee));
+            return letter(subject, lead, quote, true, page);
+        }
+
+        private Letter letter(String subject, String lead, String quote, boolean asksForWork, Letter.Link page) {
             return new Letter(
                     language,
                     subject,
@@ -111,9 +138,9 @@ class Letters {
                     lead,
                     facts(),
                     quote == null ? null : new Letter.Quote(words.quoteLabel(), quote),
-                    new Letter.Link(words.openTask(), publicUrl + "/tasks/" + task.id),
+                    page,
                     words.cautionsTitle(),
-                    asksForWork && task.kind.onTheRoof() ? cautions() : List.of(),
+                    asksForWork && task.kind.onTheRoof() ? cautions.inShort(task.unit.roof, language) : List.of(),
                     words.footer());
         }
 
@@ -141,21 +168,6 @@ class Letters {
             return outlook.rainAt() == null
                     ? words.rainNone(Languages.time(outlook.until(), zone, language))
                     : words.rainAt(Languages.time(outlook.rainAt(), zone, language));
-        }
-
-        private List<String> cautions() {
-            List<String> cautions = new ArrayList<>();
-            cautions.add(words.cautionFalls());
-            cautions.add(
-                    switch (task.unit.roof.footing) {
-                        case WALKABLE -> words.cautionWalkable();
-                        case NO_WALK -> words.cautionNoWalk();
-                        case UNKNOWN -> words.cautionUnknown();
-                    });
-            cautions.add(words.cautionWeather());
-            cautions.add(words.cautionLines());
-            cautions.add(words.cautionRules());
-            return cautions;
         }
     }
 }

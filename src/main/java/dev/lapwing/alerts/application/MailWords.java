@@ -58,6 +58,12 @@ interface MailWords {
     String openUnit();
 
     @Message
+    String calledOffSubject(String unit, String work);
+
+    @Message
+    String calledOffLead(String unit, String work, String by, String why);
+
+    @Message
     String digestSubject(String depot, String date, int count);
 
     @Message
@@ -65,6 +71,24 @@ interface MailWords {
 
     @Message
     String digestLeadTech(String depot);
+
+    @Message
+    String weekSubject(String depot, String date, int count);
+
+    @Message
+    String weekLead(String depot);
+
+    @Message
+    String weekLeadTech(String depot);
+
+    @Message
+    String outageSubject(int count);
+
+    @Message
+    String outageLead();
+
+    @Message
+    String openMyWork();
 
     @Message
     String lateSince(String date);
@@ -118,28 +142,10 @@ interface MailWords {
     String openTask();
 
     @Message
+    String openSheet();
+
+    @Message
     String cautionsTitle();
-
-    @Message
-    String cautionFalls();
-
-    @Message
-    String cautionWalkable();
-
-    @Message
-    String cautionNoWalk();
-
-    @Message
-    String cautionUnknown();
-
-    @Message
-    String cautionWeather();
-
-    @Message
-    String cautionLines();
-
-    @Message
-    String cautionRules();
 
     @Message
     String footer();

@@ -6,6 +6,7 @@ import dev.lapwing.alerts.domain.Urgency;
 import dev.lapwing.alerts.storage.OutboxMail;
 import dev.lapwing.care.StrikeWorkOpened;
 import dev.lapwing.care.TaskAssigned;
+import dev.lapwing.care.TaskCalledOff;
 import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.care.storage.Hold;
@@ -87,6 +88,24 @@ class TellingOfWork {
         }
         if (task.kind == TaskKind.STRIKE_INSPECTION) {
             firstRung.taken(task, tech.fullName);
+        }
+    }
+
+    /** A tech who called it off knows; an appointment is withdrawn only where one was made. */
+    @Transactional(Transactional.TxType.MANDATORY)
+    void taskCalledOff(@Observes TaskCalledOff event) {
+        Staff tech = person(event.tech());
+        if (tech == null || event.tech().equals(event.by())) {
+            return;
+        }
+        CareTask task = CareTask.require(event.taskId());
+        Staff person = person(event.by());
+        Reader reader = Reader.of(tech);
+        Letter letter = letters.calledOff(reader, task, person == null ? event.by() : person.fullName, event.why());
+        OutboxMail mail = outbox.add(reader, MailKind.CALLED_OFF, Urgency.SOON, task, letter);
+        int change = invitations.nextSequence(task);
+        if (change > 0) {
+            invitations.attach(mail, Method.CANCEL, change, task, reader, letter);
         }
     }
 

@@ -16,8 +16,14 @@ public enum MailKind implements Worded {
     REFERRED("referred"),
     /** A unit may be rented again; to the desk. */
     RELEASED("released"),
+    /** Work the tech had need not be done. */
+    CALLED_OFF("called off"),
     /** What is to be done at a depot today. */
-    DAILY_DIGEST("daily digest");
+    DAILY_DIGEST("daily digest"),
+    /** What is to be done at a depot this week. */
+    WEEK_AHEAD("week ahead"),
+    /** What mails said that could not go for long. */
+    OUTAGE_DIGEST("outage digest");
 
     private final String word;
 

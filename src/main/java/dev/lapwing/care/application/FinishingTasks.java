@@ -44,6 +44,20 @@ public class FinishingTasks {
         return task;
     }
 
+    /**
+     * Returns a task whose work has begun, even if it is done by now: what was recorded on the roof may arrive late.
+     * Refuses others, and one that someone else has unless the coordinator asks.
+     */
+    @Transactional
+    public CareTask begun(UUID id, Signer who) {
+        CareTask task = CareTask.require(id);
+        MovingTasks.requireOwn(task, who.username(), who.coordinator());
+        if (task.state != TaskState.UNDER_WAY && task.state != TaskState.DONE) {
+            throw Refused.conflict("The task is " + task.state.word() + "; start it first");
+        }
+        return task;
+    }
+
     /** Turns a task into one of another kind. */
     @Transactional(Transactional.TxType.MANDATORY)
     public void turnInto(CareTask task, TaskKind kind, String by, String words, Instant at) {

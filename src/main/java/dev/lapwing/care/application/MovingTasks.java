@@ -1,6 +1,8 @@
 package dev.lapwing.care.application;
 
+import dev.lapwing.care.Signer;
 import dev.lapwing.care.TaskAssigned;
+import dev.lapwing.care.TaskCalledOff;
 import dev.lapwing.care.Tech;
 import dev.lapwing.care.TechRoster;
 import dev.lapwing.care.WorkWaits;
@@ -36,6 +38,9 @@ public class MovingTasks {
 
     @Inject
     Event<TaskAssigned> assigned;
+
+    @Inject
+    Event<TaskCalledOff> calledOff;
 
     @Inject
     Clock clock;
@@ -81,6 +86,26 @@ public class MovingTasks {
         return task;
     }
 
+    /** Takes a task on, if that is still to be done, and begins it; one that is under way stays as it is. */
+    @Transactional
+    public CareTask begin(UUID id, Signer who) {
+        CareTask task = CareTask.require(id);
+        requireOwn(task, who.username(), who.coordinator());
+        if (task.state == TaskState.UNDER_WAY) {
+            return task;
+        }
+        if (TaskMove.ACCEPT.refusal(task.state).isEmpty()) {
+            accept(id, who.username(), who.coordinator());
+        }
+        move(
+                task,
+                TaskMove.START,
+                who.username(),
+                "Started" + (who.byLink() ? ", by the link in the mail" : ""),
+                () -> requireReady(task));
+        return task;
+    }
+
     /** Ends a task that need not be done. Work that a hold stands for cannot be called off: the hold would never end. */
     @Transactional
     public CareTask callOff(UUID id, String why, String by) {
@@ -97,6 +122,7 @@ public class MovingTasks {
             throw Refused.conflict("The unit is on hold until this work is done; it cannot be called off");
         }
         move(task, TaskMove.CALL_OFF, by, "Called off: " + why.strip(), () -> task.openKey = null);
+        calledOff.fire(new TaskCalledOff(task.id, task.assignee, why.strip(), by));
         return task;
     }
 

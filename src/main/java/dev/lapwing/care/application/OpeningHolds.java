@@ -2,12 +2,14 @@ package dev.lapwing.care.application;
 
 import dev.lapwing.audit.AuditTrail;
 import dev.lapwing.audit.Audited;
+import dev.lapwing.care.HoldOpened;
 import dev.lapwing.care.domain.HoldCause;
 import dev.lapwing.care.domain.HoldState;
 import dev.lapwing.care.storage.Hold;
 import dev.lapwing.fleet.Unit;
 import dev.lapwing.platform.Ids;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
@@ -21,6 +23,9 @@ public class OpeningHolds {
 
     @Inject
     AuditTrail audit;
+
+    @Inject
+    Event<HoldOpened> opened;
 
     /**
      * Opens a hold.
@@ -41,6 +46,7 @@ public class OpeningHolds {
         hold.openedBy = by;
         hold.persist();
         audit.write(Audited.added(unit.id, "hold", "care", hold.id, "open for " + cause.word() + ": " + words), by, at);
+        opened.fire(new HoldOpened(hold.id));
         return hold;
     }
 }

@@ -2,6 +2,7 @@ package dev.lapwing.care.application;
 
 import dev.lapwing.audit.AuditTrail;
 import dev.lapwing.audit.Audited;
+import dev.lapwing.care.HoldReleased;
 import dev.lapwing.care.ReleaseCheck;
 import dev.lapwing.care.Signer;
 import dev.lapwing.care.UnitReleased;
@@ -31,7 +32,10 @@ public class ReleasingHolds {
     AuditTrail audit;
 
     @Inject
-    Event<UnitReleased> released;
+    Event<UnitReleased> freed;
+
+    @Inject
+    Event<HoldReleased> released;
 
     @Inject
     Clock clock;
@@ -80,7 +84,7 @@ public class ReleasingHolds {
         hold.ground = decision.ground();
         end(hold, signer.username(), by, statement, at);
         if (Hold.openOf(List.of(hold.unit.id)).isEmpty()) {
-            released.fire(new UnitReleased(hold.unit.id, hold.id));
+            freed.fire(new UnitReleased(hold.unit.id, hold.id));
         }
         return List.of();
     }
@@ -91,12 +95,14 @@ public class ReleasingHolds {
         end(hold, by, by, statement, at);
     }
 
+    /** Ends a hold, writes it down and tells of it. */
     private void end(Hold hold, String who, String by, String statement, Instant at) {
         String was = hold.state.word();
         hold.release(by, statement, at);
         String ground = hold.ground == null ? "" : " (" + hold.ground + ")";
         String became = hold.state.word() + ground + ", signed " + by + ": " + statement;
         audit.write(Audited.of(hold.unit.id, "hold", "care", hold.id, was, became), who, at);
+        released.fire(new HoldReleased(hold.id));
     }
 
     private static void checkWords(FieldErrors errors, String words, int most, String field) {

@@ -2,14 +2,16 @@ package dev.lapwing.care.application;
 
 import dev.lapwing.audit.AuditTrail;
 import dev.lapwing.audit.Audited;
+import dev.lapwing.care.TaskMoved;
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.care.storage.TaskStep;
 import dev.lapwing.platform.Ids;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import java.time.Instant;
 
-/** Writes down each step in the life of a task, on the task and in the audit. */
+/** Writes down each step in the life of a task, on the task and in the audit, and tells of it. */
 @ApplicationScoped
 class TaskLog {
     @Inject
@@ -17,6 +19,9 @@ class TaskLog {
 
     @Inject
     AuditTrail audit;
+
+    @Inject
+    Event<TaskMoved> moved;
 
     void write(CareTask task, String who, String words, Instant at) {
         TaskStep last = TaskStep.lastOf(task.id);
@@ -34,6 +39,7 @@ class TaskLog {
                 Audited.of(task.unit.id, whatOf(task), "care", task.id, was, task.state.word() + ": " + words),
                 who,
                 at);
+        moved.fire(new TaskMoved(task.id, task.state, step.position == 0));
     }
 
     private static String whatOf(CareTask task) {

@@ -8,6 +8,7 @@ import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.care.storage.Hold;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.UUID;
 
@@ -16,6 +17,9 @@ import java.util.UUID;
  *
  * @param due an instant with offset for strike work, else a date of the depot
  * @param hold the open hold of the unit, or null
+ * @param pickup when the unit is booked to go out next, or null
+ * @param yard where the unit is and whether the work fits in before it goes
+ * @param question what the rules ask of a task that a person has in hand, or null
  * @param waits what has to come before the work may begin
  */
 record DueItem(
@@ -31,9 +35,13 @@ record DueItem(
         String assignee,
         HoldAnswer hold,
         String why,
+        OffsetDateTime pickup,
+        String yard,
+        String question,
         List<String> waits) {
 
-    static DueItem of(CareTask task, Hold hold, List<WorkWaits.Wait> waits, Instant now) {
+    static DueItem of(CareTask task, Hold hold, YardNotes yard, List<WorkWaits.Wait> waits, Instant now) {
+        Instant pickup = yard.pickup(task);
         return new DueItem(
                 task.id,
                 task.unit.number,
@@ -47,6 +55,9 @@ record DueItem(
                 task.assignee,
                 hold == null ? null : HoldAnswer.of(hold),
                 task.why,
+                pickup == null ? null : pickup.atZone(task.depot.zoneId()).toOffsetDateTime(),
+                yard.note(task),
+                task.question,
                 waits.stream().map(WorkWaits.Wait::words).toList());
     }
 

@@ -64,8 +64,10 @@ class DueListResource {
         List<UUID> unitIds = page.items().stream().map(task -> task.unit.id).toList();
         Map<UUID, Hold> holds = Hold.openOf(unitIds).stream()
                 .collect(Collectors.toMap(hold -> hold.unit.id, hold -> hold, (oldest, later) -> oldest));
+        var yard = YardNotes.of(page.items(), now);
         Map<UUID, List<WorkWaits.Wait>> first = waits.of(page.items());
-        return page.map(task -> DueItem.of(task, holds.get(task.unit.id), first.getOrDefault(task.id, List.of()), now));
+        return page.map(
+                task -> DueItem.of(task, holds.get(task.unit.id), yard, first.getOrDefault(task.id, List.of()), now));
     }
 
     private static LocalDate date(String text, String field, FieldErrors errors) {

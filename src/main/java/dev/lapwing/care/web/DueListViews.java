@@ -11,6 +11,7 @@ import dev.lapwing.care.storage.DueList;
 import dev.lapwing.care.storage.Hold;
 import dev.lapwing.fleet.Depot;
 import dev.lapwing.web.Dates;
+import dev.lapwing.web.LivePlace;
 import dev.lapwing.web.Page;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -42,12 +43,16 @@ class DueListViews {
     TechRoster roster;
 
     @Inject
+    LivePlace live;
+
+    @Inject
     RainOutlook rain;
 
     @Inject
     Clock clock;
 
     DueListView of(DueQuery query, DueList.Filter filter, Standing only, DueList.Place place, String here) {
+        long heard = live.now();
         Instant now = clock.instant();
         var board = new DueBoard(now);
         Map<Standing, Long> counts = board.counts(filter);
@@ -69,7 +74,8 @@ class DueListViews {
                         .map(standing -> view.section(standing, counts.get(standing), only == null ? FEW : PAGE))
                         .toList(),
                 techs(filter.depot()),
-                here);
+                here,
+                heard);
     }
 
     /** Orders strikes by the time left before rain, then by age; where there is no forecast, rain may come any time. */
@@ -94,6 +100,7 @@ class DueListViews {
         return Hold.openAt(filter.depot(), filter.unit(), MOST_IN_BAND).stream()
                 .filter(hold -> hold.cause != HoldCause.STRIKE || !shown.contains(hold.causeId))
                 .map(hold -> new DueListView.HeldRow(
+                        hold.id,
                         hold.unit.number,
                         hold.unit.depot.name,
                         hold.cause.word(),

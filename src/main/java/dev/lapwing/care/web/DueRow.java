@@ -17,8 +17,10 @@ import java.util.UUID;
  * @param since of strike work, when it was reported, else null
  * @param assignee full name of who has it, or null
  * @param hold what keeps the unit in the yard, or null
- * @param rain when rain is likely at the depot, in words, or null when there is no forecast
  * @param pickup when the unit goes out next, or null while nothing is booked
+ * @param rain when rain is likely at the depot, in words, or null when there is no forecast
+ * @param yard where the unit is and whether the work fits in before it goes
+ * @param question what the rules ask of a task that a person has in hand, or null
  * @param waits what has to come before the work may begin
  * @param techs who it can be given to
  */
@@ -40,13 +42,15 @@ record DueRow(
         String footing,
         String pickup,
         String rain,
+        String yard,
+        String question,
         List<WorkWaits.Wait> waits,
         List<Tech> techs) {
 
     static DueRow of(
             CareTask task,
             Hold hold,
-            Instant nextOut,
+            YardNotes yard,
             String rain,
             List<WorkWaits.Wait> waits,
             List<Tech> techs,
@@ -69,8 +73,10 @@ record DueRow(
                 reason(task),
                 task.strikeId != null,
                 task.unit.roof.footing.word(),
-                Dates.time(nextOut, task.depot.zoneId()),
+                Dates.time(yard.pickup(task), task.depot.zoneId()),
                 rain,
+                yard.note(task),
+                task.state.open() ? task.question : null,
                 waits,
                 techs);
     }

@@ -6,7 +6,6 @@ import dev.lapwing.care.TechRoster;
 import dev.lapwing.care.WorkWaits;
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.care.storage.Hold;
-import dev.lapwing.use.storage.Rental;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.Instant;
@@ -32,7 +31,7 @@ class DueRows {
         List<UUID> unitIds = tasks.stream().map(task -> task.unit.id).toList();
         Map<UUID, Hold> holds = Hold.openOf(unitIds).stream()
                 .collect(Collectors.toMap(hold -> hold.unit.id, hold -> hold, (oldest, later) -> oldest));
-        Map<UUID, Instant> nextOut = Rental.nextOut(unitIds, now);
+        var yard = YardNotes.of(tasks, now);
         Map<UUID, List<WorkWaits.Wait>> first = waits.of(tasks);
         Map<String, List<Tech>> techs = new HashMap<>();
         Map<String, RainOutlook.Outlook> outlooks = rain.all(now);
@@ -40,7 +39,7 @@ class DueRows {
                 .map(task -> DueRow.of(
                         task,
                         holds.get(task.unit.id),
-                        nextOut.get(task.unit.id),
+                        yard,
                         RainWords.of(outlooks.get(task.depot.code), task.depot.zoneId(), now),
                         first.getOrDefault(task.id, List.of()),
                         techs.computeIfAbsent(task.depot.code, roster::techsOf),

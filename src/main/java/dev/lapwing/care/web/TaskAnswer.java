@@ -1,5 +1,7 @@
 package dev.lapwing.care.web;
 
+import com.fasterxml.jackson.annotation.JsonAnyGetter;
+import dev.lapwing.care.TaskFacet;
 import dev.lapwing.care.domain.Standing;
 import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.domain.TaskOrigin;
@@ -11,9 +13,16 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
-/** A task as it is answered, with its life so far. */
+/**
+ * A task as it is answered, with its life so far.
+ *
+ * @param question what the rules ask of it while a person has it in hand and they leave it alone, or null
+ * @param facets what other areas add, by field name
+ */
 record TaskAnswer(
         UUID id,
         String unit,
@@ -29,11 +38,14 @@ record TaskAnswer(
         String why,
         String rule,
         UUID strike,
-        List<StepAnswer> steps) {
+        UUID event,
+        String question,
+        List<StepAnswer> steps,
+        @JsonAnyGetter Map<String, Object> facets) {
 
     record StepAnswer(OffsetDateTime at, String who, TaskState state, String words) {}
 
-    static TaskAnswer of(CareTask task, Instant now) {
+    static TaskAnswer of(CareTask task, Instant now, List<TaskFacet> facets) {
         ZoneId zone = task.depot.zoneId();
         return new TaskAnswer(
                 task.id,
@@ -50,9 +62,12 @@ record TaskAnswer(
                 task.why,
                 task.ruleId == null ? null : task.ruleId + " v" + task.ruleVersion,
                 task.strikeId,
+                task.eventId,
+                task.state.open() ? task.question : null,
                 TaskStep.of(task.id).stream()
                         .map(step -> new StepAnswer(
                                 step.at.atZone(zone).toOffsetDateTime(), step.who, step.state, step.words))
-                        .toList());
+                        .toList(),
+                facets.stream().collect(Collectors.toMap(TaskFacet::name, facet -> facet.valueOf(task.id))));
     }
 }

@@ -1,9 +1,11 @@
 package dev.lapwing.care.web;
 
+import dev.lapwing.care.TaskFacet;
 import dev.lapwing.care.application.MovingTasks;
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.platform.Identifier;
 import dev.lapwing.web.Roles;
+import io.quarkus.arc.All;
 import io.quarkus.security.identity.SecurityIdentity;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
@@ -12,6 +14,7 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestPath;
 
@@ -23,6 +26,10 @@ class TaskResource {
 
     @Inject
     MovingTasks moving;
+
+    @Inject
+    @All
+    List<TaskFacet> facets;
 
     @Inject
     SecurityIdentity identity;
@@ -72,7 +79,7 @@ class TaskResource {
 
     private TaskAnswer answer(CareTask task) {
         CareTask.flush();
-        return TaskAnswer.of(task, clock.instant());
+        return TaskAnswer.of(task, clock.instant(), facets);
     }
 
     private String by() {

@@ -1,5 +1,6 @@
 package dev.lapwing.care.web;
 
+import dev.lapwing.care.RoofCautions;
 import dev.lapwing.care.TaskStory;
 import dev.lapwing.care.application.MovingTasks;
 import dev.lapwing.care.domain.DueWindow;
@@ -32,6 +33,9 @@ class TaskViews {
     Instance<TaskStory> stories;
 
     @Inject
+    RoofCautions cautions;
+
+    @Inject
     Clock clock;
 
     TaskView of(CareTask task, Shell shell) {
@@ -41,7 +45,7 @@ class TaskViews {
                 task.state.open(),
                 window(task),
                 task.kind.onTheRoof()
-                        ? RoofCautions.of(task.unit.roof, task.kind)
+                        ? cautions.inShort(task.unit.roof, "en")
                         : List.of("Nobody goes up for this work: ask the dealer or the maker."),
                 facts(task.unit.roof),
                 steps(task),

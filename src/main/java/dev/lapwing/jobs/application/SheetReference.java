@@ -26,13 +26,15 @@ public class SheetReference {
 
     private Cautions cautions;
     private WashSteps washSteps;
-    private CleanerRules cleanerRules;
+    private WashSteps lookSteps;
     private DefaultPlans roofPlans;
+    private CleanerRules cleanerRules;
 
     @PostConstruct
     void load() {
         cautions = Cautions.read(read(jobs.resolve("cautions.csv")));
         washSteps = WashSteps.read(read(jobs.resolve("wash-steps.csv")));
+        lookSteps = WashSteps.read(read(jobs.resolve("look-steps.csv")));
         roofPlans = new DefaultPlans(read(jobs.resolve("roof-plans.csv")));
         cleanerRules = new CleanerRules(
                 read(surfaces.resolve("surfaces.csv")),
@@ -56,11 +58,17 @@ public class SheetReference {
         return washSteps;
     }
 
-    public CleanerRules cleanerRules() {
-        return cleanerRules;
+    /** Returns what is looked at and felt, in order. */
+    public WashSteps lookSteps() {
+        return lookSteps;
     }
 
-    public DefaultPlans roofPlans() {
+    /** Returns the plans that units begin with. */
+    DefaultPlans roofPlans() {
         return roofPlans;
+    }
+
+    public CleanerRules cleanerRules() {
+        return cleanerRules;
     }
 }

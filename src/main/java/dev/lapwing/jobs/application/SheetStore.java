@@ -53,6 +53,7 @@ class SheetStore {
         sheet.statement = statement;
         sheet.signedName = name;
         sheet.signedBy = signer.username();
+        sheet.byLink = signer.byLink();
         sheet.signedAt = at;
         sheet.causes.add(task.id);
         return sheet;

@@ -4,6 +4,7 @@ import dev.lapwing.care.Signer;
 import dev.lapwing.jobs.application.SigningOff;
 import dev.lapwing.platform.Identifier;
 import dev.lapwing.web.Roles;
+import dev.lapwing.web.Shell;
 import io.quarkus.security.identity.SecurityIdentity;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
@@ -26,11 +27,14 @@ class ReferralPage {
     @Inject
     SecurityIdentity identity;
 
+    @Inject
+    Shell shell;
+
     @POST
     @RolesAllowed({Roles.COORDINATOR, Roles.TECH})
     public Response refer(@RestPath String id, @RestForm String by, @RestForm String why) {
         UUID task = Identifier.of("task", id);
-        var signer = new Signer(identity.getPrincipal().getName(), identity.getRoles());
+        var signer = new Signer(identity.getPrincipal().getName(), identity.getRoles(), shell.byLink());
         return steps.does("/tasks/" + task + "/sheet", () -> {
             signing.refer(task, by, why, signer);
             return "Stopped and referred to a workshop. The unit is on hold, and the coordinator is told.";

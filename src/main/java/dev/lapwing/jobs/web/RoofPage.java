@@ -6,6 +6,7 @@ import dev.lapwing.jobs.application.UsingSealants;
 import dev.lapwing.jobs.storage.RecordedEvent;
 import dev.lapwing.platform.Identifier;
 import dev.lapwing.web.Roles;
+import dev.lapwing.web.Shell;
 import io.quarkus.security.identity.SecurityIdentity;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
@@ -31,6 +32,9 @@ class RoofPage {
 
     @Inject
     SecurityIdentity identity;
+
+    @Inject
+    Shell shell;
 
     @POST
     @Path("wash")
@@ -78,7 +82,7 @@ class RoofPage {
     }
 
     private Signer signer() {
-        return new Signer(identity.getPrincipal().getName(), identity.getRoles());
+        return new Signer(identity.getPrincipal().getName(), identity.getRoles(), shell.byLink());
     }
 
     private static UUID taskId(String id) {

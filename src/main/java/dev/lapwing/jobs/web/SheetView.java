@@ -5,34 +5,32 @@ import java.util.List;
 import java.util.UUID;
 
 /**
- * What the page of a sheet shows.
+ * What the page of a sheet shows, in the order of the work.
  *
- * @param open whether it can be filled in now by the person who looks at it
- * @param closedBecause why it cannot, or null
- * @param membrane what is known of the membrane system
- * @param signed the signature and what it led to, or null
+ * @param username sign-in name of who looks; what they enter is kept on their phone under it
+ * @param stateJson the state once more, for the script
  */
 public record SheetView(
         UUID id,
+        String username,
         String unit,
         String kind,
-        String state,
-        boolean open,
-        String closedBecause,
+        String word,
+        String why,
         List<Text> cautions,
+        List<Fact> facts,
         List<String> ladder,
         List<Text> washSteps,
-        String membrane,
-        List<FindingLine> findings,
-        Signed signed) {
+        List<Text> lookSteps,
+        PlanView plan,
+        SheetState state,
+        String stateJson) {
 
-    /** A finding in words, with who recorded it when. */
-    public record FindingLine(String words, String note, String when, String who) {}
+    /** Returns the dots of the findings on the plan. */
+    public List<PlanView.Dot> dots() {
+        return plan.dots(state.findings());
+    }
 
-    /** A signed sheet. */
-    public record Signed(
-            String by, String when, String statement, String verdict, List<String> reasons, List<Work> followUps) {}
-
-    /** Work that follows. */
-    public record Work(UUID task, String words) {}
+    /** A fact of the roof with its name. */
+    public record Fact(String name, String value) {}
 }

@@ -21,8 +21,9 @@ final class PlanPoints {
         return 10 + 580 * share;
     }
 
+    /** Returns the line of a point: seen from above with the front at the left, the left side of a unit is the lower one. */
     static double planY(double share) {
-        return 24 + 172 * share;
+        return 24 + 172 * (1 - share);
     }
 
     static double planLabelY(double share) {

@@ -1,8 +1,10 @@
 package dev.lapwing.returns.web;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import dev.lapwing.photos.web.PhotoAnswer;
 import dev.lapwing.returns.Consequences;
 import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.UUID;
 
 /** A filed report as it is answered, with what followed from it. */
@@ -17,7 +19,8 @@ record ReportAnswer(
         StrikeId strike,
         Consequences.HeldBy hold,
         Consequences.Work task,
-        Question question) {
+        Question question,
+        List<PhotoAnswer> photos) {
 
     record StrikeId(UUID id) {}
 

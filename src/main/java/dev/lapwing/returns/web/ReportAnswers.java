@@ -1,5 +1,6 @@
 package dev.lapwing.returns.web;
 
+import dev.lapwing.photos.web.PhotoAnswer;
 import dev.lapwing.returns.Consequences;
 import dev.lapwing.returns.storage.AskedQuestion;
 import dev.lapwing.returns.storage.ReturnReport;
@@ -31,6 +32,7 @@ class ReportAnswers {
                 cause.flatMap(consequences::holdOf).orElse(null),
                 strike.flatMap(found -> consequences.workOf(found.id)).orElse(null),
                 question.map(asked -> new ReportAnswer.Question(asked.id, asked.text, asked.contact, asked.answeredBy))
-                        .orElse(null));
+                        .orElse(null),
+                PhotoAnswer.listOf(report.id));
     }
 }

@@ -1,5 +1,6 @@
 package dev.lapwing.returns.web;
 
+import dev.lapwing.photos.web.PhotoUploads;
 import dev.lapwing.platform.Identifier;
 import dev.lapwing.platform.Refused;
 import dev.lapwing.returns.application.AnsweringQuestions;
@@ -14,13 +15,17 @@ import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
+import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import java.util.List;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.multipart.FileUpload;
 
 /** What follows from a report, in words that the desk can read out, and the answer to an open question. */
 @Path("/desk/reports/{id}")
@@ -49,6 +54,9 @@ class ReportPage {
     OverrulingReadings overruling;
 
     @Inject
+    PhotoUploads uploads;
+
+    @Inject
     Shell shell;
 
     @Inject
@@ -72,6 +80,21 @@ class ReportPage {
     public Response overrule(@RestPath String id, @RestForm String contact, @RestForm String by, @RestForm String why) {
         var typed = new AnswerForm(contact, by, why);
         return said(id, typed, () -> overruling.overrule(reportId(id), typed.answer()), "The correction is noted");
+    }
+
+    @POST
+    @Path("photos")
+    @Consumes(MediaType.MULTIPART_FORM_DATA)
+    public Response photos(@RestPath String id, @RestForm(FileUpload.ALL) List<FileUpload> files) {
+        String here = "/desk/reports/" + reportId(id);
+        try {
+            int kept = uploads.keep(ReportPhotoResource.target(reportId(id)), files)
+                    .ids()
+                    .size();
+            return pages.go(here, kept == 1 ? "The photo was added" : kept + " photos were added");
+        } catch (Refused refused) {
+            return pages.goRefused(here, PhotoUploads.words(refused));
+        }
     }
 
     private Response said(String id, AnswerForm typed, Runnable act, String done) {

@@ -79,36 +79,10 @@ public final class DefaultPlans {
 
     /** Makes the plan of a unit whose roof width is known. */
     public RoofPlan forUnit(String unitKind, double lengthMetres, double widthMetres) {
-        List<PlacedObject> objects = new ArrayList<>(edges(lengthMetres, widthMetres));
-        template(unitKind).objects().forEach(object -> objects.add(fitted(object, lengthMetres, widthMetres)));
-        return new RoofPlan(lengthMetres, widthMetres, objects);
+        return RoofPlan.fitting(lengthMetres, widthMetres, template(unitKind).objects());
     }
 
     private Template template(String unitKind) {
         return templates.getOrDefault(unitKind == null ? OTHER : Words.key(unitKind), templates.get(OTHER));
-    }
-
-    private static PlacedObject fitted(PlacedObject object, double roofLength, double roofWidth) {
-        return new PlacedObject(
-                object.id(),
-                object.type(),
-                object.name(),
-                object.x(),
-                object.y(),
-                Math.min(object.lengthMetres(), room(object.x(), roofLength)),
-                Math.min(object.widthMetres(), room(object.y(), roofWidth)));
-    }
-
-    /** Returns how large something can be around a centre without leaving the roof. */
-    private static double room(double centre, double roof) {
-        return 2 * Math.min(centre, 1 - centre) * roof;
-    }
-
-    private static List<PlacedObject> edges(double length, double width) {
-        return List.of(
-                new PlacedObject("front-edge", ObjectType.EDGE, "front edge", 0, 0.5, 0, width),
-                new PlacedObject("rear-edge", ObjectType.EDGE, "rear edge", 1, 0.5, 0, width),
-                new PlacedObject("left-edge", ObjectType.EDGE, "left edge", 0.5, 0, length, 0),
-                new PlacedObject("right-edge", ObjectType.EDGE, "right edge", 0.5, 1, length, 0));
     }
 }

@@ -34,6 +34,11 @@ public enum ObjectType {
         return Words.of(this);
     }
 
+    /** Says whether it is long and thin, with sealant along it. */
+    public boolean line() {
+        return sealed == Sealed.ALONG;
+    }
+
     /** Returns the metres of sealant at an object of these sizes. */
     double sealantMetres(double length, double width) {
         return switch (sealed) {

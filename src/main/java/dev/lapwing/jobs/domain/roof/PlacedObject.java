@@ -19,6 +19,33 @@ public record PlacedObject(
         return Math.hypot(along, across);
     }
 
+    /** Returns the point of this object that is nearest to a point. */
+    Point nearestTo(Point point, double roofLength, double roofWidth) {
+        return new Point(
+                within(point.x(), x, lengthMetres / roofLength), within(point.y(), y, widthMetres / roofWidth));
+    }
+
+    private static double within(double share, double centre, double size) {
+        double inside = Math.max(centre - size / 2, Math.min(centre + size / 2, share));
+        return Math.max(0, Math.min(1, inside));
+    }
+
+    /** Returns this object cut to what fits around its centre on a roof. */
+    PlacedObject fitted(double roofLength, double roofWidth) {
+        return new PlacedObject(
+                id,
+                type,
+                name,
+                x,
+                y,
+                Math.min(lengthMetres, room(x, roofLength)),
+                Math.min(widthMetres, room(y, roofWidth)));
+    }
+
+    private static double room(double centre, double roof) {
+        return 2 * Math.min(centre, 1 - centre) * roof;
+    }
+
     private static double beyond(double fromCentre, double size) {
         return Math.max(0, Math.abs(fromCentre) - size / 2);
     }

@@ -1,6 +1,8 @@
 package dev.lapwing.jobs.domain.roof;
 
 import dev.lapwing.jobs.domain.Words;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -25,6 +27,22 @@ public record Zone(Along along, Across across, PlacedObject near) {
 
     public Optional<PlacedObject> nearest() {
         return Optional.ofNullable(near);
+    }
+
+    /** Returns the nine fields without any object, from the front left to the rear right. */
+    public static List<Zone> fields() {
+        return Arrays.stream(Along.values())
+                .flatMap(along -> Arrays.stream(Across.values()).map(across -> new Zone(along, across, null)))
+                .toList();
+    }
+
+    /** Returns the middle of a field by its name; that of the roof when there is no such field. */
+    static Point middleOf(String field) {
+        return fields().stream()
+                .filter(zone -> zone.field().equals(Words.key(field)))
+                .findFirst()
+                .map(zone -> new Point((zone.along.ordinal() + 0.5) / 3, (zone.across.ordinal() + 0.5) / 3))
+                .orElse(new Point(0.5, 0.5));
     }
 
     /** Returns the field, such as {@code front-left}. */

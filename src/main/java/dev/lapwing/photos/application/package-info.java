@@ -1,0 +1,2 @@
+/** Taking photos in, and keeping their files. */
+package dev.lapwing.photos.application;

@@ -1,0 +1,2 @@
+/** Rows of photos. */
+package dev.lapwing.photos.storage;

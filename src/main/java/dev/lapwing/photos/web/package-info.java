@@ -1,0 +1,2 @@
+/** Photos over HTTP. */
+package dev.lapwing.photos.web;
