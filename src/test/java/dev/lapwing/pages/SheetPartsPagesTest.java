@@ -4,6 +4,7 @@ import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.lessThan;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.options.ColorScheme;
 import dev.lapwing.pages.Visitor.Window;
 import dev.lapwing.platform.FleetFixture;
@@ -75,7 +76,7 @@ class SheetPartsPagesTest {
     void theTechWashesAndIsStoppedByWind(Window window) {
         try (var visitor = visitor(window, ColorScheme.DARK)) {
             visitor.signIn(tech);
-            visitor.go("/tasks/" + task + "/sheet");
+            openSheet(visitor, task);
             visitor.page().getByLabel("Washed with").selectOption("Coldharbour Tar Lift");
             visitor.page().getByText("Wash done").click();
             visitor.settle();
@@ -151,7 +152,7 @@ class SheetPartsPagesTest {
         post(tech, "/api/tasks/" + replacement + "/start", Map.of());
         try (var visitor = visitor(window, ColorScheme.LIGHT)) {
             visitor.signIn(tech);
-            visitor.go("/tasks/" + replacement + "/sheet");
+            openSheet(visitor, replacement);
             visitor.page().locator("#sealant-used").selectOption("Ouselwick Lap Sealant E60");
             visitor.page().getByText("Note the sealant").click();
             visitor.settle();
@@ -159,6 +160,16 @@ class SheetPartsPagesTest {
             visitor.findNothingWrong("sheet of sealant work");
             visitor.picture("sheet-parts-sealant-" + window.width);
         }
+    }
+
+    private static void openSheet(Visitor visitor, String task) {
+        visitor.go("/tasks/" + task + "/sheet");
+        for (Locator caution :
+                visitor.page().locator("#cautions-form input[type=checkbox]").all()) {
+            caution.check();
+        }
+        visitor.page().getByText("All read: open the sheet").click();
+        visitor.settle();
     }
 
     private Visitor visitor(Window window, ColorScheme scheme) {

@@ -32,10 +32,10 @@ public class ReleasingHolds {
     AuditTrail audit;
 
     @Inject
-    Event<HoldReleased> ended;
+    Event<UnitReleased> freed;
 
     @Inject
-    Event<UnitReleased> released;
+    Event<HoldReleased> released;
 
     @Inject
     Clock clock;
@@ -84,7 +84,7 @@ public class ReleasingHolds {
         hold.ground = decision.ground();
         end(hold, signer.username(), by, statement, at);
         if (Hold.openOf(List.of(hold.unit.id)).isEmpty()) {
-            released.fire(new UnitReleased(hold.unit.id, hold.id));
+            freed.fire(new UnitReleased(hold.unit.id, hold.id));
         }
         return List.of();
     }
@@ -95,14 +95,14 @@ public class ReleasingHolds {
         end(hold, by, by, statement, at);
     }
 
-    /** Ends a hold, writes it into the audit and tells of it. */
+    /** Ends a hold, writes it down and tells of it. */
     private void end(Hold hold, String who, String by, String statement, Instant at) {
         String was = hold.state.word();
         hold.release(by, statement, at);
         String ground = hold.ground == null ? "" : " (" + hold.ground + ")";
         String became = hold.state.word() + ground + ", signed " + by + ": " + statement;
         audit.write(Audited.of(hold.unit.id, "hold", "care", hold.id, was, became), who, at);
-        ended.fire(new HoldReleased(hold.id));
+        released.fire(new HoldReleased(hold.id));
     }
 
     private static void checkWords(FieldErrors errors, String words, int most, String field) {

@@ -26,7 +26,7 @@ public class MaterialNeeds {
     SheetSettings settings;
 
     @Inject
-    SheetReference reference;
+    RoofPlans plans;
 
     @Inject
     DepotLists lists;
@@ -62,10 +62,7 @@ public class MaterialNeeds {
     }
 
     private BeadRun wholeRoof(Unit unit) {
-        Length run = reference
-                .roofPlans()
-                .forUnit(unit.kind.word(), unit.lengthMetres.doubleValue())
-                .sealantRun();
+        Length run = plans.of(unit).sealantRun();
         var rounded = new Length(run.metres().setScale(2, RoundingMode.CEILING));
         return new BeadRun(List.of(new BeadRun.Part("all sealant of the roof, by its plan", rounded, true)), List.of());
     }

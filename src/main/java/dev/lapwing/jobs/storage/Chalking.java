@@ -21,6 +21,7 @@ public final class Chalking {
                 .createQuery("""
                         select distinct t.unit.id from RecordedFinding f, CareTask t
                         where f.taskId = t.id and f.kind = CHALKING and t.unit.id in :units
+                          and f.id not in (select w.findingId from WithdrawnFinding w)
                           and (t.unit.roof.installedOn is null or t.unit.roof.installedOn <= cast(f.recordedAt as LocalDate))
                           and not exists (select 1 from RecordedEvent e, CareTask o where e.taskId = o.id
                             and o.unit.id = t.unit.id and e.kind = TREATED and e.recordedAt >= f.recordedAt)
