@@ -36,7 +36,7 @@ document.addEventListener('keydown', (event) => {
    and not sent yet stays, under the name of who entered it. */
 async function forgetSheets() {
   Object.keys(localStorage)
-    .filter((name) => name.startsWith('lapwing-sheet:') && !/:(entry|id):/.test(name))
+    .filter((name) => name.startsWith('lapwing-sheet:') && !/:(entry|id|draft):/.test(name))
     .forEach((name) => localStorage.removeItem(name));
   if (!window.caches || !navigator.serviceWorker) return;
   const names = await caches.keys();

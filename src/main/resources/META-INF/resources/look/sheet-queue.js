@@ -47,7 +47,7 @@ export class Queue {
   /* Adds an entry and returns it; its path is one of the sheet's own, or begins with a slash. */
   add(path, fields, words) {
     const last = this.list().at(-1);
-    const entry = { key: crypto.randomUUID(), order: last ? last.order + 1 : 1, path, fields, words, tried: false };
+    const entry = { key: newKey(), order: last ? last.order + 1 : 1, path, fields, words, tried: false };
     if (!this.save(entry)) this.unkept.push(entry);
     this.changed();
     this.send();
@@ -141,8 +141,17 @@ export class Queue {
   }
 }
 
+/* 128 random bits; randomUUID is only there over TLS. */
+function newKey() {
+  return [...crypto.getRandomValues(new Uint8Array(16))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
 /* Puts a problem answer into words. */
+const NAMES = { dryAtInspection: 'Dry roof:', cautionsRead: 'The cautions:', read: 'The cautions:', lengthCm: 'Length', by: 'Your name', statement: 'Your statement' };
 function told(problem) {
-  const fields = (problem.errors || []).map((error) => error.field.replace(/^\[0\]\./, '') + ' ' + error.message);
+  const fields = (problem.errors || []).map((error) => {
+    const name = error.field.replace(/^\[0\]\./, '');
+    return (NAMES[name] || name) + ' ' + error.message;
+  });
   return fields.length ? fields.join('; ') : problem.detail;
 }

@@ -175,6 +175,7 @@ const acts = {
   findings(form) { found.add(form, fieldsOf(form)); },
   'sign-off'(form) {
     if (unseen().length) { go('findings'); return; }
+    if (!byId('dry-now').checked) { go('dry'); return; }
     const own = queue.list().reduce((sum, entry) => sum + found.weight(entry), 0);
     const fields = fieldsOf(form).filter(([name]) => name !== 'seen');
     queue.add('sign-off', [...fields, ['seen', String(state.entries + own)]], 'Your signature');
@@ -214,7 +215,7 @@ async function look() {
     /* the next look may find it again */
   }
 }
-setInterval(() => { if (queue.list().length === 0) look(); }, LOOK_AGAIN);
+setInterval(() => (queue.list().length === 0 ? look() : queue.send()), LOOK_AGAIN);
 
 /* Without a network the page is shown as it was. */
 async function keepPage() {

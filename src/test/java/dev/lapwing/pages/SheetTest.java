@@ -133,7 +133,8 @@ class SheetTest {
             page.locator(".depth .choice", new Page.LocatorOptions().setHasText("deep"))
                     .click();
             page.getByLabel("Length, cm").fill("12,5");
-            phone.picture("sheet-finding-390" + look);
+            page.locator("#findings").evaluate("step => step.scrollIntoView()");
+            phone.glance("sheet-390" + look);
             keep(page);
             tap(page, 0.5, 0.9, "soft spot");
             keep(page);

@@ -140,6 +140,11 @@ final class Visitor implements AutoCloseable {
                 .setFullPage(true));
     }
 
+    /** Takes a picture of what the window shows now. */
+    void glance(String name) {
+        page.screenshot(new Page.ScreenshotOptions().setPath(PICTURES.resolve(name + ".png")));
+    }
+
     @Override
     public void close() {
         context.close();

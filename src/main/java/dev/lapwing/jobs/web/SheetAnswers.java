@@ -63,7 +63,8 @@ class SheetAnswers {
             return toScript(task, fingerprint, act);
         }
         try {
-            String said = done(form.usableKey(secrets), fingerprint, act).split("\n")[0];
+            String said =
+                    done(SheetForm.usable(form.key, secrets), fingerprint, act).split("\n")[0];
             // after a signature the link of the mail opens nothing any more, so the answer is the page itself
             return shell.byLink()
                     ? page(200, task, emptied(), List.of(), said)
@@ -77,10 +78,21 @@ class SheetAnswers {
         }
     }
 
-    private String done(SheetForm form, Supplier<String> act) {
-        String fingerprint = form.fingerprint(request.normalizedPath());
+    /**
+     * Does once what the script of the page sends, and answers the sheet as it is then; what is refused goes on as a
+     * refusal.
+     *
+     * @param fingerprint tells what is sent from something else under the same key
+     */
+    Response toScript(UUID task, String fingerprint, Supplier<String> act) {
+        String key = SheetForm.usable(request.request().getHeader("Idempotency-Key"), secrets);
+        return Response.ok(entered(task, done(key, fingerprint, act)), MediaType.APPLICATION_JSON_TYPE)
+                .build();
+    }
+
+    private String done(String key, String fingerprint, Supplier<String> act) {
         return inTransaction(() -> repeats.once(
-                        shell.username(), form.usableKey(secrets), fingerprint, () -> new Repeats.Kept(200, act.get()))
+                        shell.username(), key, fingerprint, () -> new Repeats.Kept(200, act.get()))
                 .body());
     }
 

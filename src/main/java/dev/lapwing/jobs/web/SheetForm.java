@@ -17,7 +17,7 @@ import org.jboss.resteasy.reactive.RestForm;
 
 /** The forms of the sheet as typed. Nothing is lost when they are shown again. */
 public class SheetForm {
-    static final int LONGEST_KEY = 100;
+    private static final int LONGEST_KEY = 100;
 
     /** Tells one sending from the next, so that what is sent twice is kept once. */
     @RestForm
@@ -131,7 +131,8 @@ public class SheetForm {
         });
     }
 
-    String usableKey(Secrets secrets) {
+    /** Returns the key that something was sent under, or a new one when that is none. */
+    static String usable(String key, Secrets secrets) {
         return key == null || key.isBlank() || key.length() > LONGEST_KEY ? secrets.newToken() : key;
     }
 

@@ -33,15 +33,17 @@ class SheetPage {
     /** Shows the sheet; with a finding to change, its form holds that finding. */
     @GET
     public Response show(@RestPath String id, @RestQuery String change) {
-        return answers.page(200, Identifier.of("task", id), form(change));
+        UUID task = Identifier.of("task", id);
+        return answers.page(200, task, form(task, change));
     }
 
-    private SheetForm form(String change) {
+    private SheetForm form(UUID task, String change) {
         var form = new SheetForm();
         form.by = shell.fullName();
         if (change != null) {
             UUID id = Identifier.of("finding", change);
             answers.inTransaction(() -> RecordedFinding.<RecordedFinding>findByIdOptional(id))
+                    .filter(found -> found.taskId.equals(task))
                     .ifPresent(form::startFrom);
         }
         return form;
