@@ -41,13 +41,14 @@ class ArchitectureTest {
 
     /** What each area may use beside itself; every one may also use the platform and the web shell. */
     private static final Map<String, List<String>> MAY_USE = Map.ofEntries(
+            Map.entry("audit", List.of()),
             Map.entry("fleet", List.of()),
             Map.entry("use", List.of("fleet")),
             Map.entry("reading", List.of()),
             Map.entry("photos", List.of("fleet")),
             Map.entry("returns", List.of("fleet", "reading", "photos")),
-            Map.entry("care", List.of("fleet", "use")),
-            Map.entry("jobs", List.of("care", "fleet", "photos")),
+            Map.entry("care", List.of("fleet", "use", "audit")),
+            Map.entry("jobs", List.of("care", "fleet", "photos", "audit")),
             Map.entry("people", List.of()),
             Map.entry("alerts", List.of("care", "people", "fleet")),
             Map.entry("planning", List.of("care", "use", "people")),
@@ -63,7 +64,8 @@ class ArchitectureTest {
                             "jobs",
                             "people",
                             "alerts",
-                            "planning")));
+                            "planning",
+                            "audit")));
 
     private static final JavaClasses SERVICE = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

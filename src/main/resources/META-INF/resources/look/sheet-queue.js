@@ -75,8 +75,16 @@ export class Queue {
     return navigator.locks.request(this.prefix + 'send', { ifAvailable: true }, (lock) => lock && work());
   }
 
+  /* The oldest entry; while that one is refused, only a stop is sent. */
+  next() {
+    const entries = this.list();
+    return entries.some((entry) => entry.refused)
+      ? entries.find((entry) => !entry.refused && entry.path.endsWith('/stop-and-refer'))
+      : entries[0];
+  }
+
   async drain() {
-    for (let entry = this.list()[0]; entry && !entry.refused; entry = this.list()[0]) {
+    for (let entry = this.next(); entry; entry = this.next()) {
       this.sending = true;
       this.changed();
       const fields = this.resolved(entry);

@@ -12,7 +12,7 @@ export class Rail {
     const watch = new IntersectionObserver((steps) => {
       steps.filter((step) => step.isIntersecting).forEach((step) => this.mark(step.target.id));
     }, { rootMargin: '-25% 0px -65% 0px' });
-    document.querySelectorAll('.step').forEach((step) => watch.observe(step));
+    document.querySelectorAll('.step[id]').forEach((step) => watch.observe(step));
   }
 
   mark(id) {

@@ -5,6 +5,7 @@ import { Queue } from './sheet-queue.js';
 import { Drafts } from './sheet-drafts.js';
 import { Found } from './sheet-found.js';
 import { Rail } from './sheet-rail.js';
+import { Parts } from './sheet-parts.js';
 
 const LOOK_AGAIN = 15000;
 const { task, person } = document.body.dataset;
@@ -13,11 +14,13 @@ const here = location.pathname;
 
 const queue = new Queue(task, person, { changed: () => render(), answered: (answer, entry) => {
   take(answer.state);
-  if (entry.path.startsWith('/') && queue.list().length === 0) location.reload();
+  // the link of a mail opens a signed sheet no more: what is shown of it stays
+  if (entry.path.startsWith('/') && !state.signed && queue.list().length === 0) location.reload();
 } });
 const plan = new Plan(byId('roof'));
 const drafts = new Drafts(queue);
 const rail = new Rail();
+const parts = new Parts(queue);
 let state = JSON.parse(document.body.dataset.state);
 const earlier = queue.recall('state');
 if (earlier && earlier.asOf > state.asOf) state = earlier;
@@ -58,6 +61,7 @@ function render() {
   show(byId('closed'), Boolean(state.closedBecause) && !state.signed);
   document.body.classList.toggle('closed', !state.mayFill);
   found.render();
+  parts.render();
   rail.render({ read, started, found: found.standing().length, signed: Boolean(state.signed) });
   renderOthers();
   renderKept();
@@ -128,7 +132,7 @@ function discardRefused(entry) {
 
 function renderSigned() {
   const box = byId('signed');
-  const waits = pending('sign-off').length > 0 && !pending('sign-off')[0].refused;
+  const waits = parts.stopped() || (pending('sign-off').length > 0 && !pending('sign-off')[0].refused);
   document.body.classList.toggle('signing', waits);
   byId('sign').querySelectorAll('button, input, textarea').forEach((field) => { field.disabled = waits; });
   if (!state.signed || box.childElementCount > 0) return;
@@ -183,18 +187,12 @@ const acts = {
 };
 document.addEventListener('submit', (event) => {
   const form = event.target;
-  const act = acts[form.dataset.entry] || (form.dataset.keep && keepPart);
+  const act = acts[form.dataset.entry] || (form.dataset.keep && ((kept, submitter) => parts.keep(kept, submitter)));
   if (!act) return;
   event.preventDefault();
   act(form, event.submitter);
 }, true);
 
-/* A form of one of the sheet's parts: kept and sent like the rest; the part is shown anew when nothing waits any more. */
-function keepPart(form, submitter) {
-  const chosen = submitter && submitter.name ? [[submitter.name, submitter.value]] : [];
-  queue.add(form.getAttribute('action'), [...fieldsOf(form), ...chosen], form.dataset.keep);
-  form.reset();
-}
 document.querySelectorAll('form.ticks').forEach((form) => form.addEventListener('submit', (event) => event.preventDefault()));
 document.addEventListener('change', (event) => {
   if (event.target.name === 'weather') {

@@ -116,10 +116,14 @@ class SignOffTest {
         assertThat(openHolds()).extracting(open -> open.get("cause")).containsExactlyInAnyOrder("strike", "finding");
         SheetDriver.release(hold).then().statusCode(409).body("detail", containsString("membrane repair"));
 
-        JsonPath last = null;
-        for (String followUp : followUps) {
-            last = SheetDriver.doAndSign(followUp, tech);
-        }
+        RoofDriver.post(
+                        RoofDriver.ofKind(followUps, "confirm membrane"),
+                        tech,
+                        "membrane",
+                        Map.of("system", RoofDriver.SYSTEM, "confirmedBy", "the dealer"))
+                .then()
+                .statusCode(200);
+        JsonPath last = SheetDriver.doAndSign(RoofDriver.ofKind(followUps, "membrane repair"), tech);
 
         assertThat(last.getBoolean("released")).isFalse();
         assertThat(last.getList("reasons", String.class)).anyMatch(reason -> reason.contains("second person"));
@@ -174,6 +178,32 @@ class SignOffTest {
 
         LocalDate due = LocalDate.parse(SheetDriver.task(followUps.get(0)).getString("due"));
         assertThat(due).isBetween(today().plusDays(2), today().plusDays(3));
+    }
+
+    @Test
+    void aVoidIsUrgentWhenRainIsNear() {
+        String rain = "/api/rain/" + FleetFixture.DEPOT;
+        as("coordinator")
+                .body(Map.of(
+                        "rainAt",
+                        clock.instant()
+                                .atZone(ZONE)
+                                .plusHours(20)
+                                .toLocalDateTime()
+                                .withNano(0)
+                                .toString()))
+                .put(rain)
+                .then()
+                .statusCode(200);
+        SheetDriver.start(task, tech);
+        find(task, tech, VOID).then().statusCode(201);
+
+        List<String> followUps =
+                sign(task, tech).then().statusCode(200).extract().path("followUps");
+
+        as("coordinator").delete(rain).then().statusCode(204);
+        LocalDate due = LocalDate.parse(SheetDriver.task(followUps.get(0)).getString("due"));
+        assertThat(due).isBetween(today(), today().plusDays(1));
     }
 
     @Test
@@ -281,6 +311,11 @@ class SignOffTest {
         assertThat(swept.getString("nextDue.kind")).isEqualTo("inspection");
         assertThat(swept.getString("nextDue.due"))
                 .isEqualTo(today().plusDays(75).toString());
+        List<String> byTheSweep = as("desk")
+                .get("/api/units/" + unit + "/history")
+                .jsonPath()
+                .getList("items.findAll { it.who == 'sweep' }.to");
+        assertThat(byTheSweep).anyMatch(words -> words.startsWith("planned: Planned by rule"));
     }
 
     private Response findWith(String key) {

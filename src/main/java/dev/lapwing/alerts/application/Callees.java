@@ -2,6 +2,7 @@ package dev.lapwing.alerts.application;
 
 import dev.lapwing.alerts.domain.Rung;
 import dev.lapwing.care.storage.CareTask;
+import dev.lapwing.fleet.Depot;
 import dev.lapwing.people.Role;
 import dev.lapwing.people.Staff;
 import dev.lapwing.people.rota.DutyRota;
@@ -50,7 +51,8 @@ class Callees {
         Stream<Reader> called =
                 switch (rung) {
                     case TOLD -> Stream.concat(assigned(task), staff(task, Role.COORDINATOR));
-                    case NEXT_ON_DUTY -> Stream.concat(nextOnDuty(task, now).map(Reader::of).stream(), desk(task));
+                    case NEXT_ON_DUTY ->
+                        Stream.concat(nextOnDuty(task, now).map(Reader::of).stream(), desk(task.depot));
                     case COORDINATORS -> staff(task, Role.COORDINATOR);
                     case LAST_RESORT -> lastResort(task);
                 };
@@ -69,10 +71,11 @@ class Callees {
                 .findFirst();
     }
 
-    private Stream<Reader> desk(CareTask task) {
-        return task.depot.deskMail == null
-                ? staff(task, Role.DESK)
-                : Stream.of(new Reader(task.depot.name, task.depot.deskMail, settings.language()));
+    /** Returns the address of a depot's desk if it has one, else the people of the desk. */
+    Stream<Reader> desk(Depot depot) {
+        return depot.deskMail == null
+                ? Staff.at(depot.code, Role.DESK).stream().map(Reader::of)
+                : Stream.of(new Reader(depot.name, depot.deskMail, settings.language()));
     }
 
     /** Where no address is kept for it, every coordinator of the fleet. */

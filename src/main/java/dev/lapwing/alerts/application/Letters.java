@@ -124,8 +124,11 @@ class Letters {
             return letter(subject, lead, quote, asksForWork, page);
         }
 
-        /** Writes to the tech who has the work; the link opens its sheet without a sign-in. */
+        /** Writes to the tech who has the work; on the roof it has a sheet, which the link opens without a sign-in. */
         Letter yours(String subject, String lead, String quote) {
+            if (!task.kind.onTheRoof()) {
+                return letter(subject, lead, quote, true);
+            }
             var page = new Letter.Link(words.openSheet(), links.addressFor(task.id, task.assignee));
             return letter(subject, lead, quote, true, page);
         }
@@ -140,7 +143,7 @@ class Letters {
                     quote == null ? null : new Letter.Quote(words.quoteLabel(), quote),
                     page,
                     words.cautionsTitle(),
-                    asksForWork ? cautions.inShort(task.unit.roof, language) : List.of(),
+                    asksForWork && task.kind.onTheRoof() ? cautions.inShort(task.unit.roof, language) : List.of(),
                     words.footer());
         }
 

@@ -48,6 +48,20 @@ interface MailWords {
     @Message
     String calledOffLead(String unit, String work, String by, String why);
 
+    String referredSubject(String unit);
+
+    @Message
+    String referredLead(String unit, String depot, String by);
+
+    @Message
+    String releasedSubject(String unit);
+
+    @Message
+    String releasedLead(String unit, String depot, String by);
+
+    @Message
+    String openUnit();
+
     @Message
     String digestSubject(String depot, String date, int count);
 

@@ -14,6 +14,10 @@ public enum MailKind implements Worded {
     ESCALATION("escalation"),
     /** Work the tech had need not be done. */
     CALLED_OFF("called off"),
+    /** Work on a roof was stopped and referred to a workshop; to the coordinators of the depot. */
+    REFERRED("referred"),
+    /** A unit may be rented again; to the desk. */
+    RELEASED("released"),
     /** What is to be done at a depot today. */
     DAILY_DIGEST("daily digest"),
     /** What is to be done at a depot this week. */

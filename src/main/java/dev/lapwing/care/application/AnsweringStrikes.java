@@ -69,7 +69,8 @@ class AnsweringStrikes {
     void doubtSettled(@Observes DoubtSettled answer) {
         String statement =
                 (answer.contact() ? "Answered: there was contact, the strike's own hold stands. " : "") + answer.why();
-        Hold.ofCause(answer.questionId()).ifPresent(hold -> releasing.end(hold, answer.by(), statement, answer.at()));
+        Hold.ofCause(answer.questionId())
+                .ifPresent(hold -> releasing.answer(hold, answer.by(), statement, answer.at()));
     }
 
     private CareTask inspection(Unit unit, RoofStruck strike) {

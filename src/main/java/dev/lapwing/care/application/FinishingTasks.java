@@ -26,9 +26,7 @@ public class FinishingTasks {
      */
     @Transactional(Transactional.TxType.MANDATORY)
     public CareTask underWay(UUID id, Signer who) {
-        CareTask task = CareTask.require(id);
-        lock(task);
-        MovingTasks.requireOwn(task, who.username(), who.coordinator());
+        CareTask task = own(id, who);
         if (task.state != TaskState.UNDER_WAY) {
             throw Refused.conflict(
                     "The task is " + task.state.word() + "; its sheet is filled in while it is under way");
@@ -47,6 +45,31 @@ public class FinishingTasks {
         if (task.state != TaskState.UNDER_WAY && task.state != TaskState.DONE) {
             throw Refused.conflict("The task is " + task.state.word() + "; start it first");
         }
+        return task;
+    }
+
+    /** Returns a task that is not ended, in whatever state, like {@link #underWay}. */
+    @Transactional(Transactional.TxType.MANDATORY)
+    public CareTask open(UUID id, Signer who) {
+        CareTask task = own(id, who);
+        if (!task.state.open()) {
+            throw Refused.conflict("The task is " + task.state.word());
+        }
+        return task;
+    }
+
+    /** Turns a task into one of another kind. */
+    @Transactional(Transactional.TxType.MANDATORY)
+    public void turnInto(CareTask task, TaskKind kind, String by, String words, Instant at) {
+        task.kind = kind;
+        task.touched = true;
+        log.write(task, by, words, at);
+    }
+
+    private static CareTask own(UUID id, Signer who) {
+        CareTask task = CareTask.require(id);
+        lock(task);
+        MovingTasks.requireOwn(task, who.username(), who.coordinator());
         return task;
     }
 

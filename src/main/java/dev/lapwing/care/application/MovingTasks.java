@@ -5,6 +5,7 @@ import dev.lapwing.care.TaskAssigned;
 import dev.lapwing.care.TaskCalledOff;
 import dev.lapwing.care.Tech;
 import dev.lapwing.care.TechRoster;
+import dev.lapwing.care.WorkWaits;
 import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.domain.TaskMove;
 import dev.lapwing.care.domain.TaskState;
@@ -17,7 +18,9 @@ import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.List;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** What people do to tasks: assign, accept, start, call off. */
 @ApplicationScoped
@@ -26,6 +29,9 @@ public class MovingTasks {
 
     @Inject
     TechRoster roster;
+
+    @Inject
+    WorkWaits waits;
 
     @Inject
     TaskLog log;
@@ -71,12 +77,12 @@ public class MovingTasks {
         return task;
     }
 
-    /** Notes that the work has begun. */
+    /** Notes that the work has begun. Work that has to wait for something else cannot begin. */
     @Transactional
     public CareTask start(UUID id, String by, boolean coordinator) {
         CareTask task = CareTask.require(id);
         requireOwn(task, by, coordinator);
-        move(task, TaskMove.START, by, "Started", () -> {});
+        move(task, TaskMove.START, by, "Started", () -> requireReady(task));
         return task;
     }
 
@@ -96,11 +102,11 @@ public class MovingTasks {
                 TaskMove.START,
                 who.username(),
                 "Started" + (who.byLink() ? ", by the link in the mail" : ""),
-                () -> {});
+                () -> requireReady(task));
         return task;
     }
 
-    /** Ends a task that need not be done. Strike work cannot be called off: its hold would never end. */
+    /** Ends a task that need not be done. Work that a hold stands for cannot be called off: the hold would never end. */
     @Transactional
     public CareTask callOff(UUID id, String why, String by) {
         var errors = new FieldErrors();
@@ -111,6 +117,9 @@ public class MovingTasks {
         CareTask task = CareTask.require(id);
         if (task.strikeId != null) {
             throw Refused.conflict("A strike inspection ends by being done; it cannot be called off");
+        }
+        if (waits.holds(task)) {
+            throw Refused.conflict("The unit is on hold until this work is done; it cannot be called off");
         }
         move(task, TaskMove.CALL_OFF, by, "Called off: " + why.strip(), () -> task.openKey = null);
         calledOff.fire(new TaskCalledOff(task.id, task.assignee, why.strip(), by));
@@ -134,6 +143,14 @@ public class MovingTasks {
             assigned.fire(new TaskAssigned(task.id, by, before, by));
         }
         return task;
+    }
+
+    private void requireReady(CareTask task) {
+        List<WorkWaits.Wait> first = waits.of(List.of(task)).getOrDefault(task.id, List.of());
+        if (!first.isEmpty()) {
+            throw Refused.conflict("The work waits: "
+                    + first.stream().map(WorkWaits.Wait::words).collect(Collectors.joining("; ")));
+        }
     }
 
     static void requireOwn(CareTask task, String by, boolean coordinator) {

@@ -1,5 +1,7 @@
 package dev.lapwing.care.application;
 
+import dev.lapwing.audit.AuditTrail;
+import dev.lapwing.audit.Audited;
 import dev.lapwing.care.HoldOpened;
 import dev.lapwing.care.domain.HoldCause;
 import dev.lapwing.care.domain.HoldState;
@@ -22,6 +24,9 @@ public class OpeningHolds {
     @Inject
     Event<HoldOpened> opened;
 
+    @Inject
+    AuditTrail audit;
+
     /**
      * Opens a hold.
      *
@@ -40,6 +45,7 @@ public class OpeningHolds {
         hold.openedAt = at;
         hold.openedBy = by;
         hold.persist();
+        audit.write(Audited.added(unit.id, "hold", "care", hold.id, "open for " + cause.word() + ": " + words), by, at);
         opened.fire(new HoldOpened(hold.id));
         return hold;
     }

@@ -1,8 +1,11 @@
 package dev.lapwing.care.application;
 
+import dev.lapwing.audit.AuditTrail;
+import dev.lapwing.audit.Audited;
 import dev.lapwing.care.HoldReleased;
 import dev.lapwing.care.ReleaseCheck;
 import dev.lapwing.care.Signer;
+import dev.lapwing.care.UnitReleased;
 import dev.lapwing.care.domain.HoldCause;
 import dev.lapwing.care.domain.HoldState;
 import dev.lapwing.care.storage.Hold;
@@ -24,6 +27,12 @@ public class ReleasingHolds {
 
     @Inject
     ReleaseCheck check;
+
+    @Inject
+    AuditTrail audit;
+
+    @Inject
+    Event<UnitReleased> freed;
 
     @Inject
     Event<HoldReleased> released;
@@ -60,21 +69,39 @@ public class ReleasingHolds {
         return hold;
     }
 
-    /** Releases an open hold if nothing is missing; returns what is. */
+    /**
+     * Releases a hold if nothing is missing; returns what is. The release of the last hold of a unit is told.
+     *
+     * @param by the name as it was signed; the audit keeps the sign-in name
+     */
     @Transactional(Transactional.TxType.MANDATORY)
     public List<String> releaseIfGranted(Hold hold, Signer signer, String by, String statement, Instant at) {
+        hold.lock();
         ReleaseCheck.Decision decision = check.decide(hold, signer, statement, at);
-        if (decision.missing().isEmpty()) {
-            hold.ground = decision.ground();
-            end(hold, by, statement, at);
+        if (!decision.missing().isEmpty()) {
+            return decision.missing();
         }
-        return decision.missing();
+        hold.ground = decision.ground();
+        end(hold, signer.username(), by, statement, at);
+        if (Hold.openOf(List.of(hold.unit.id)).isEmpty()) {
+            freed.fire(new UnitReleased(hold.unit.id, hold.id));
+        }
+        return List.of();
     }
 
-    /** Ends a hold and tells of it. */
+    /** Ends the hold of a question that was answered. */
     @Transactional(Transactional.TxType.MANDATORY)
-    void end(Hold hold, String by, String statement, Instant at) {
+    void answer(Hold hold, String by, String statement, Instant at) {
+        end(hold, by, by, statement, at);
+    }
+
+    /** Ends a hold, writes it down and tells of it. */
+    private void end(Hold hold, String who, String by, String statement, Instant at) {
+        String was = hold.state.word();
         hold.release(by, statement, at);
+        String ground = hold.ground == null ? "" : " (" + hold.ground + ")";
+        String became = hold.state.word() + ground + ", signed " + by + ": " + statement;
+        audit.write(Audited.of(hold.unit.id, "hold", "care", hold.id, was, became), who, at);
         released.fire(new HoldReleased(hold.id));
     }
 

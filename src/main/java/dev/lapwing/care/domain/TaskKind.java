@@ -11,7 +11,9 @@ public enum TaskKind implements Worded {
     TOUCH_UP("touch-up", "touch-up"),
     REWORK("rework", "rework"),
     SEALANT_REPLACEMENT("sealant replacement", "sealant replacement"),
-    MEMBRANE_REPAIR("membrane repair", "membrane repair");
+    MEMBRANE_REPAIR("membrane repair", "membrane repair"),
+    /** Ask the dealer or maker which membrane system the roof has; nobody goes up for it. */
+    CONFIRM_MEMBRANE("confirm membrane", "membrane system confirmation");
 
     private final String word;
     private final String label;
@@ -29,6 +31,11 @@ public enum TaskKind implements Worded {
     /** Returns the name as it stands in a sentence. */
     public String label() {
         return label;
+    }
+
+    /** Returns whether somebody works at height for it. */
+    public boolean onTheRoof() {
+        return this != CONFIRM_MEMBRANE;
     }
 
     /** Returns whether the whole roof is looked at. */

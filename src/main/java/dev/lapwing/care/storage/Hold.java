@@ -101,6 +101,19 @@ public class Hold extends PanacheEntityBase {
         return state == null ? count() : count("state", state);
     }
 
+    /**
+     * Keeps others from ending the hold until the transaction ends, and reads it again. In plain SQL: the dialect's own
+     * clause is not understood by both engines.
+     */
+    public void lock() {
+        flush();
+        getEntityManager()
+                .createNativeQuery("select id from hold where id = :id for update", UUID.class)
+                .setParameter("id", id)
+                .getSingleResult();
+        getEntityManager().refresh(this);
+    }
+
     /** Ends the hold. */
     public void release(String by, String why, Instant at) {
         state = HoldState.RELEASED;

@@ -1,7 +1,8 @@
 package dev.lapwing.care.storage;
 
+import dev.lapwing.audit.Audited;
+import dev.lapwing.audit.storage.AuditBatch;
 import dev.lapwing.care.domain.Change;
-import dev.lapwing.care.domain.RuleRef;
 import dev.lapwing.care.domain.TaskState;
 import dev.lapwing.platform.Ids;
 import dev.lapwing.use.UnitRange;
@@ -59,15 +60,19 @@ public final class SweepWriter {
                 update.addBatch();
             }
             int[] counts = update.executeBatch();
-            try (PreparedStatement step = step()) {
+            try (PreparedStatement step = step();
+                    AuditBatch audit = audit()) {
                 for (int i = 0; i < counts.length; i++) {
                     if (counts[i] == 1) {
                         var change = changes.get(i).change();
                         UUID task = UUID.fromString(change.task());
-                        add(step, task, TaskState.CALLED_OFF, "Called off: " + change.reason());
+                        String words = "Called off: " + change.reason();
+                        add(step, task, TaskState.CALLED_OFF, words);
+                        audit.add(audited(changes.get(i).unit(), task, "open", TaskState.CALLED_OFF, words));
                     }
                 }
                 step.executeBatch();
+                audit.write();
             }
             return sum(counts);
         }
@@ -83,25 +88,34 @@ public final class SweepWriter {
                                        late, due_at, state, touched, open_key, created_at, created_by, event_id, version)
                 values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'PLANNED', false, ?, ?, ?, ?, 0) on conflict do nothing
                 """;
-        Map<UUID, RuleRef> asked = new LinkedHashMap<>();
+        Map<UUID, UnitChange<Change.Create>> asked = new LinkedHashMap<>();
         try (PreparedStatement insert = database.prepareStatement(sql)) {
             for (var change : changes) {
                 UUID id = ids.next();
-                asked.put(id, change.change().rule());
+                asked.put(id, change);
                 fill(insert, id, change);
                 insert.addBatch();
             }
             insert.executeBatch();
         }
         asked.keySet().retainAll(made(changes));
-        try (PreparedStatement step = firstStep()) {
-            for (var task : asked.entrySet()) {
-                fill(step, task.getKey(), TaskState.PLANNED, "Planned by rule " + task.getValue());
+        writeMade(asked);
+        return asked.size();
+    }
+
+    private void writeMade(Map<UUID, UnitChange<Change.Create>> made) throws SQLException {
+        try (PreparedStatement step = firstStep();
+                AuditBatch audit = audit()) {
+            for (var task : made.entrySet()) {
+                var change = task.getValue();
+                String words = "Planned by rule " + change.change().rule();
+                fill(step, task.getKey(), TaskState.PLANNED, words);
                 step.addBatch();
+                audit.add(audited(change.unit(), task.getKey(), null, TaskState.PLANNED, words));
             }
             step.executeBatch();
+            audit.write();
         }
-        return asked.size();
     }
 
     /** Returns the open tasks of the units; PostgreSQL does not say which rows of a batch went in. */
@@ -189,6 +203,14 @@ public final class SweepWriter {
         step.setString(4, SWEEP);
         step.setString(5, state.name());
         step.setString(6, words);
+    }
+
+    private AuditBatch audit() throws SQLException {
+        return new AuditBatch(database, ids, SWEEP, now);
+    }
+
+    private static Audited audited(SweptUnit unit, UUID task, String was, TaskState state, String words) {
+        return Audited.of(unit.id(), "task", "care", task, was, state.word() + ": " + words);
     }
 
     private static OffsetDateTime utc(Instant instant) {

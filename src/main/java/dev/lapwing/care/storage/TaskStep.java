@@ -41,6 +41,11 @@ public class TaskStep extends PanacheEntityBase {
                 .firstResult();
     }
 
+    /** Returns the latest step of a task, or null. */
+    public static TaskStep lastOf(UUID taskId) {
+        return find("taskId = ?1 order by position desc", taskId).firstResult();
+    }
+
     public static List<TaskStep> of(UUID taskId) {
         return list("taskId = ?1 order by position", taskId);
     }

@@ -1,5 +1,6 @@
 package dev.lapwing.care.web;
 
+import dev.lapwing.care.WorkWaits;
 import dev.lapwing.care.domain.Standing;
 import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.domain.TaskState;
@@ -8,6 +9,7 @@ import dev.lapwing.care.storage.Hold;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.UUID;
 
 /**
@@ -18,6 +20,7 @@ import java.util.UUID;
  * @param pickup when the unit is booked to go out next, or null
  * @param yard where the unit is and whether the work fits in before it goes
  * @param question what the rules ask of a task that a person has in hand, or null
+ * @param waits what has to come before the work may begin
  */
 record DueItem(
         UUID task,
@@ -34,9 +37,10 @@ record DueItem(
         String why,
         OffsetDateTime pickup,
         String yard,
-        String question) {
+        String question,
+        List<String> waits) {
 
-    static DueItem of(CareTask task, Hold hold, YardNotes yard, Instant now) {
+    static DueItem of(CareTask task, Hold hold, YardNotes yard, List<WorkWaits.Wait> waits, Instant now) {
         Instant pickup = yard.pickup(task);
         return new DueItem(
                 task.id,
@@ -53,7 +57,8 @@ record DueItem(
                 task.why,
                 pickup == null ? null : pickup.atZone(task.depot.zoneId()).toOffsetDateTime(),
                 yard.note(task),
-                task.question);
+                task.question,
+                waits.stream().map(WorkWaits.Wait::words).toList());
     }
 
     /** Writes when a task is due: strike work at an instant, all other by a date. */

@@ -1,5 +1,6 @@
 package dev.lapwing.care.web;
 
+import dev.lapwing.care.WorkWaits;
 import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.care.storage.DueList;
@@ -24,6 +25,9 @@ import org.jboss.resteasy.reactive.RestQuery;
 
 @Path("/api/due-list")
 class DueListResource {
+    @Inject
+    WorkWaits waits;
+
     @Inject
     Clock clock;
 
@@ -61,7 +65,9 @@ class DueListResource {
         Map<UUID, Hold> holds = Hold.openOf(unitIds).stream()
                 .collect(Collectors.toMap(hold -> hold.unit.id, hold -> hold, (oldest, later) -> oldest));
         var yard = YardNotes.of(page.items(), now);
-        return page.map(task -> DueItem.of(task, holds.get(task.unit.id), yard, now));
+        Map<UUID, List<WorkWaits.Wait>> first = waits.of(page.items());
+        return page.map(
+                task -> DueItem.of(task, holds.get(task.unit.id), yard, first.getOrDefault(task.id, List.of()), now));
     }
 
     private static LocalDate date(String text, String field, FieldErrors errors) {

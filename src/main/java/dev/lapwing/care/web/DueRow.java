@@ -1,6 +1,7 @@
 package dev.lapwing.care.web;
 
 import dev.lapwing.care.Tech;
+import dev.lapwing.care.WorkWaits;
 import dev.lapwing.care.domain.Standing;
 import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.storage.CareTask;
@@ -20,6 +21,7 @@ import java.util.UUID;
  * @param rain when rain is likely at the depot, in words, or null when there is no forecast
  * @param yard where the unit is and whether the work fits in before it goes
  * @param question what the rules ask of a task that a person has in hand, or null
+ * @param waits what has to come before the work may begin
  * @param techs who it can be given to
  */
 record DueRow(
@@ -42,9 +44,17 @@ record DueRow(
         String rain,
         String yard,
         String question,
+        List<WorkWaits.Wait> waits,
         List<Tech> techs) {
 
-    static DueRow of(CareTask task, Hold hold, YardNotes yard, String rain, List<Tech> techs, Instant now) {
+    static DueRow of(
+            CareTask task,
+            Hold hold,
+            YardNotes yard,
+            String rain,
+            List<WorkWaits.Wait> waits,
+            List<Tech> techs,
+            Instant now) {
         boolean strike = task.kind == TaskKind.STRIKE_INSPECTION;
         Standing standing = task.standingAt(now);
         return new DueRow(
@@ -67,6 +77,7 @@ record DueRow(
                 rain,
                 yard.note(task),
                 task.state.open() ? task.question : null,
+                waits,
                 techs);
     }
 

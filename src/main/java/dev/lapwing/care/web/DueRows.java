@@ -3,6 +3,7 @@ package dev.lapwing.care.web;
 import dev.lapwing.care.RainOutlook;
 import dev.lapwing.care.Tech;
 import dev.lapwing.care.TechRoster;
+import dev.lapwing.care.WorkWaits;
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.care.storage.Hold;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -21,6 +22,9 @@ class DueRows {
     TechRoster roster;
 
     @Inject
+    WorkWaits waits;
+
+    @Inject
     RainOutlook rain;
 
     List<DueRow> of(List<CareTask> tasks, Instant now) {
@@ -28,6 +32,7 @@ class DueRows {
         Map<UUID, Hold> holds = Hold.openOf(unitIds).stream()
                 .collect(Collectors.toMap(hold -> hold.unit.id, hold -> hold, (oldest, later) -> oldest));
         var yard = YardNotes.of(tasks, now);
+        Map<UUID, List<WorkWaits.Wait>> first = waits.of(tasks);
         Map<String, List<Tech>> techs = new HashMap<>();
         Map<String, RainOutlook.Outlook> outlooks = rain.all(now);
         return tasks.stream()
@@ -36,6 +41,7 @@ class DueRows {
                         holds.get(task.unit.id),
                         yard,
                         RainWords.of(outlooks.get(task.depot.code), task.depot.zoneId(), now),
+                        first.getOrDefault(task.id, List.of()),
                         techs.computeIfAbsent(task.depot.code, roster::techsOf),
                         now))
                 .toList();

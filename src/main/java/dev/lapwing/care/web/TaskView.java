@@ -12,6 +12,7 @@ import java.util.List;
 record TaskView(
         DueRow row,
         boolean open,
+        boolean onTheRoof,
         String window,
         List<String> cautions,
         List<Fact> roof,

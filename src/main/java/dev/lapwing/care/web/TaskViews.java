@@ -43,8 +43,11 @@ class TaskViews {
         return new TaskView(
                 rows.of(List.of(task), clock.instant()).get(0),
                 task.state.open(),
+                task.kind.onTheRoof(),
                 window(task),
-                cautions.inShort(task.unit.roof, "en"),
+                task.kind.onTheRoof()
+                        ? cautions.inShort(task.unit.roof, "en")
+                        : List.of("Nobody goes up for this work: ask the dealer or the maker."),
                 facts(task.unit.roof),
                 steps(task),
                 stories.stream()

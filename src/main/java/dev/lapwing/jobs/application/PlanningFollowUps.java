@@ -1,12 +1,13 @@
 package dev.lapwing.jobs.application;
 
 import dev.lapwing.care.application.OpeningFollowUps;
-import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.storage.CareTask;
+import dev.lapwing.jobs.domain.verdict.Choice;
 import dev.lapwing.jobs.domain.verdict.FollowUp;
 import dev.lapwing.jobs.domain.verdict.Outcome;
 import dev.lapwing.jobs.domain.verdict.Reason;
 import dev.lapwing.jobs.domain.verdict.Work;
+import dev.lapwing.jobs.storage.OpenChoice;
 import dev.lapwing.jobs.storage.PlannedFollowUp;
 import dev.lapwing.jobs.storage.SignedSheet;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -30,25 +31,26 @@ class PlanningFollowUps {
         List<CareTask> opened = new ArrayList<>();
         for (FollowUp followUp : outcome.followUps()) {
             var wanted = new OpeningFollowUps.Wanted(
-                    kindFor(followUp.work()),
+                    WorkOfTask.kindFor(followUp.work()),
                     "follow-up " + task.id + " " + followUp.work().word(),
                     OneLine.of(why(followUp, outcome), LONGEST_WHY),
                     followUp.due());
             CareTask work = tasks.open(task.unit, wanted, sheet.signedBy, sheet.signedAt);
             store(work, sheet, followUp, holding.contains(followUp.work()));
+            if (followUp.work() == Work.REWORK) {
+                outcome.toDecide().ifPresent(choice -> ask(work, sheet, choice));
+            }
             opened.add(work);
         }
         return opened;
     }
 
-    /** Returns the kind of task in which a work is done; work without a kind of its own goes by its words. */
-    private static TaskKind kindFor(Work work) {
-        return switch (work) {
-            case TOUCH_UP, CONFIRM_MEMBRANE, SURFACE_TREATMENT, ATTACHMENT_REPAIR -> TaskKind.TOUCH_UP;
-            case REWORK -> TaskKind.REWORK;
-            case SEALANT_REPLACEMENT -> TaskKind.SEALANT_REPLACEMENT;
-            case MEMBRANE_REPAIR, WORKSHOP_REFERRAL -> TaskKind.MEMBRANE_REPAIR;
-        };
+    private static void ask(CareTask work, SignedSheet sheet, Choice choice) {
+        var open = new OpenChoice();
+        open.taskId = work.id;
+        open.sheetId = sheet.taskId;
+        open.setChoice(choice);
+        open.persist();
     }
 
     private static String why(FollowUp followUp, Outcome outcome) {
@@ -60,7 +62,11 @@ class PlanningFollowUps {
                 .filter(reason -> followUp.rules().contains(reason.rule()))
                 .map(Reason::inWords)
                 .collect(Collectors.joining("; "));
-        return words(followUp.work()) + (waits.isEmpty() ? "" : ", after " + waits) + ": " + because;
+        return wanted(followUp.work()) + (waits.isEmpty() ? "" : ", after " + waits) + ": " + because;
+    }
+
+    private static String wanted(Work work) {
+        return work == Work.CONFIRM_MEMBRANE ? "confirm membrane system with the dealer or maker" : words(work);
     }
 
     private static String words(Work work) {

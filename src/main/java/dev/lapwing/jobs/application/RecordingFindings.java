@@ -1,5 +1,7 @@
 package dev.lapwing.jobs.application;
 
+import dev.lapwing.audit.AuditTrail;
+import dev.lapwing.audit.Audited;
 import dev.lapwing.care.Signer;
 import dev.lapwing.care.application.FinishingTasks;
 import dev.lapwing.care.storage.CareTask;
@@ -33,6 +35,12 @@ public class RecordingFindings {
     RoofPlans plans;
 
     @Inject
+    ReadyingRoofs roofs;
+
+    @Inject
+    AuditTrail audit;
+
+    @Inject
     Ids ids;
 
     @Inject
@@ -48,6 +56,7 @@ public class RecordingFindings {
             throw Refused.conflict("A sheet takes at most " + MOST_OF_A_TASK + " findings");
         }
         Instant now = clock.instant();
+        roofs.requireLooking(task, now);
         List<RecordedFinding> recorded = new ArrayList<>();
         for (Finding finding : findings) {
             recorded.add(store(task, position++, finding, by, now));
@@ -73,6 +82,11 @@ public class RecordingFindings {
         withdrawn.withdrawnBy = by.username();
         withdrawn.byLink = by.byLink();
         withdrawn.persist();
+        String was = finding.finding().inWords();
+        audit.write(
+                Audited.of(task.unit.id, "finding", "jobs", findingId, was, "taken back"),
+                by.username(),
+                withdrawn.withdrawnAt);
     }
 
     /** Changes a finding: the old one is taken back, and a new one added; both or neither. */
@@ -118,6 +132,7 @@ public class RecordingFindings {
         recorded.recordedBy = by.username();
         recorded.byLink = by.byLink();
         recorded.persist();
+        audit.write(Audited.added(task.unit.id, "finding", "jobs", recorded.id, finding.inWords()), by.username(), at);
         return recorded;
     }
 }

@@ -3,7 +3,6 @@ package dev.lapwing.jobs.application;
 import dev.lapwing.jobs.domain.roof.DefaultPlans;
 import dev.lapwing.jobs.domain.sheet.Cautions;
 import dev.lapwing.jobs.domain.sheet.WashSteps;
-import dev.lapwing.jobs.domain.surface.Cleaner;
 import dev.lapwing.jobs.domain.surface.CleanerRules;
 import io.quarkus.runtime.Startup;
 import jakarta.annotation.PostConstruct;
@@ -13,7 +12,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /** What every sheet shows, read once at start so that a bad file is refused before anyone climbs by it. */
@@ -26,15 +24,11 @@ public class SheetReference {
     @ConfigProperty(name = "lapwing.surfaces.folder", defaultValue = "shared/surfaces")
     Path surfaces;
 
-    @ConfigProperty(name = "lapwing.surfaces.cleaners", defaultValue = "shared/surfaces/demo-cleaners.csv")
-    Path cleanerList;
-
     private Cautions cautions;
     private WashSteps washSteps;
     private WashSteps lookSteps;
     private DefaultPlans roofPlans;
     private CleanerRules cleanerRules;
-    private List<Cleaner> cleaners;
 
     @PostConstruct
     void load() {
@@ -46,10 +40,9 @@ public class SheetReference {
                 read(surfaces.resolve("surfaces.csv")),
                 read(surfaces.resolve("cleaner-classes.csv")),
                 read(surfaces.resolve("what-may-touch.csv")));
-        cleaners = Cleaner.readList(cleanerList.getFileName().toString(), read(cleanerList), cleanerRules);
     }
 
-    private static String read(Path file) {
+    static String read(Path file) {
         try {
             return Files.readString(file, StandardCharsets.UTF_8);
         } catch (IOException e) {
@@ -77,10 +70,5 @@ public class SheetReference {
 
     public CleanerRules cleanerRules() {
         return cleanerRules;
-    }
-
-    /** Returns the cleaners that the house has. */
-    public List<Cleaner> cleaners() {
-        return cleaners;
     }
 }

@@ -1,5 +1,7 @@
 package dev.lapwing.jobs.application;
 
+import dev.lapwing.care.RainOutlook;
+import dev.lapwing.care.RoofReferred;
 import dev.lapwing.care.Signer;
 import dev.lapwing.care.application.Departures;
 import dev.lapwing.care.application.FinishingTasks;
@@ -7,22 +9,24 @@ import dev.lapwing.care.application.OpeningHolds;
 import dev.lapwing.care.domain.HoldCause;
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.care.storage.Hold;
-import dev.lapwing.fleet.Roof;
 import dev.lapwing.jobs.domain.finding.Finding;
 import dev.lapwing.jobs.domain.sheet.SignOffEntry;
 import dev.lapwing.jobs.domain.verdict.Outcome;
 import dev.lapwing.jobs.domain.verdict.Reason;
 import dev.lapwing.jobs.domain.verdict.RuleTable;
 import dev.lapwing.jobs.domain.verdict.Situation;
+import dev.lapwing.jobs.domain.verdict.Verdict;
 import dev.lapwing.jobs.storage.RecordedFinding;
 import dev.lapwing.jobs.storage.SheetEntries;
 import dev.lapwing.jobs.storage.SignedSheet;
 import dev.lapwing.platform.FieldErrors;
 import dev.lapwing.platform.Refused;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -34,6 +38,9 @@ import java.util.stream.Collectors;
 @ApplicationScoped
 public class SigningOff {
     private static final int LONGEST_WORDS = 1000;
+    private static final int LONGEST_NAME = 100;
+    /** A year: later than any rule looks ahead. */
+    private static final double NO_RAIN_HOURS = 8_784;
 
     @Inject
     RuleTable rules;
@@ -43,6 +50,9 @@ public class SigningOff {
 
     @Inject
     Departures departures;
+
+    @Inject
+    RainOutlook rain;
 
     @Inject
     SheetStore sheets;
@@ -55,6 +65,18 @@ public class SigningOff {
 
     @Inject
     EndingHolds ending;
+
+    @Inject
+    ReadyingRoofs roofs;
+
+    @Inject
+    UsingSealants sealants;
+
+    @Inject
+    SealantSituations situations;
+
+    @Inject
+    Event<RoofReferred> referred;
 
     @Inject
     Clock clock;
@@ -74,20 +96,56 @@ public class SigningOff {
         refuseWrong(entry);
         CareTask task = tasks.underWay(taskId, signer);
         refuseUnseen(task, entry);
-        // the databases keep microseconds, and holds are compared with sheets
-        Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
+        Instant now = now();
+        roofs.requireLooking(task, now);
+        sealants.requireDone(task);
         Outcome outcome = rules.judge(findingsOf(task), situation(task, now));
-        List<CareTask> covered = coveredBy(task);
+        return end(task, coveredBy(task), entry, signer, outcome, now);
+    }
+
+    /**
+     * Stops work on a roof and hands it over to a qualified workshop, whatever was found until then. The task need not
+     * be under way; the strikes before it are not covered, for nobody looked the roof over.
+     *
+     * @param by who signs
+     * @param why what makes them stop
+     */
+    @Transactional
+    public SignedOff refer(UUID taskId, String by, String why, Signer signer) {
+        var errors = new FieldErrors();
+        SheetWords.checkNeeded(errors, by, LONGEST_NAME, "by");
+        SheetWords.checkNeeded(errors, why, LONGEST_WORDS, "why");
+        errors.refuseIfAny();
+        CareTask task = tasks.open(taskId, signer);
+        if (!task.kind.onTheRoof()) {
+            throw Refused.conflict("Nobody goes up for this task, so there is nothing to stop");
+        }
+        Instant now = now();
+        Outcome outcome = rules.refer(why.strip(), findingsOf(task), situation(task, now));
+        var entry = new SignOffEntry(by, false, false, why);
+        return end(task, List.of(), entry, signer, outcome, now);
+    }
+
+    private SignedOff end(
+            CareTask task, List<CareTask> covered, SignOffEntry entry, Signer signer, Outcome outcome, Instant now) {
         SignedSheet sheet = sheets.store(task, covered, entry, signer, outcome, now);
         finish(task, covered, sheet);
         List<CareTask> planned = followUps.plan(task, sheet, outcome);
         if (outcome.hold()) {
             holds.open(task.unit, HoldCause.FINDING, task.id, holdWords(outcome), now, signer.username());
         }
+        if (outcome.verdict() == Verdict.STOP_AND_REFER) {
+            referred.fire(new RoofReferred(task.id, holdWords(outcome), signer.username()));
+        }
         List<String> reasons = new ArrayList<>(sheet.reasons);
         reasons.addAll(ending.after(sheet, signer));
         boolean released = Hold.openOf(List.of(task.unit.id)).isEmpty();
         return new SignedOff(sheet, planned.stream().map(work -> work.id).toList(), released, reasons);
+    }
+
+    /** Returns the moment as the databases keep it, in microseconds, for holds are compared with sheets. */
+    private Instant now() {
+        return clock.instant().truncatedTo(ChronoUnit.MICROS);
     }
 
     private static void refuseWrong(SignOffEntry entry) {
@@ -112,9 +170,18 @@ public class SigningOff {
     }
 
     private Situation situation(CareTask task, Instant now) {
-        Roof roof = task.unit.roof;
-        boolean confirmed = roof.membraneSystem != null && roof.confirmedBy != null;
-        return new Situation(now, null, departures.next(task.unit, now).orElse(null), confirmed);
+        boolean confirmed = situations.of(task.unit, now).system() != null;
+        return new Situation(
+                now, rainHours(task, now), departures.next(task.unit, now).orElse(null), confirmed);
+    }
+
+    /** Returns hours until likely rain; many when none is likely, null when there is no forecast. */
+    private Double rainHours(CareTask task, Instant now) {
+        return rain.at(task.depot.code, now)
+                .map(outlook -> outlook.rainAt() == null
+                        ? NO_RAIN_HOURS
+                        : Duration.between(now, outlook.rainAt()).toSeconds() / 3_600.0)
+                .orElse(null);
     }
 
     /** One look at the roof covers the strikes before it; an inspection with findings of its own is signed by itself. */

@@ -1,5 +1,6 @@
 package dev.lapwing.jobs.storage;
 
+import dev.lapwing.care.domain.TaskState;
 import dev.lapwing.jobs.domain.verdict.Urgency;
 import dev.lapwing.jobs.domain.verdict.Work;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
@@ -10,7 +11,9 @@ import jakarta.persistence.Enumerated;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import org.hibernate.annotations.Immutable;
 
@@ -39,6 +42,25 @@ public class PlannedFollowUp extends PanacheEntityBase {
 
     /** Whether a hold stands until it is done. */
     public boolean holds;
+
+    /** Returns what tasks were planned as; a task that no sheet led to has none. */
+    public static List<PlannedFollowUp> ofTasks(Collection<UUID> taskIds) {
+        return taskIds.isEmpty() ? List.of() : list("taskId in ?1", taskIds);
+    }
+
+    /** Returns those of the sheets that referred the roof to a workshop, with the referral still in one of the states. */
+    public static List<UUID> openReferrals(Collection<UUID> sheetIds, Set<TaskState> states) {
+        return sheetIds.isEmpty()
+                ? List.of()
+                : getEntityManager()
+                        .createQuery(
+                                "select f.sheetId from PlannedFollowUp f, CareTask t where t.id = f.taskId"
+                                        + " and f.work = WORKSHOP_REFERRAL and f.sheetId in :sheets and t.state in :states",
+                                UUID.class)
+                        .setParameter("sheets", sheetIds)
+                        .setParameter("states", states)
+                        .getResultList();
+    }
 
     public static List<PlannedFollowUp> ofSheet(UUID sheetId) {
         return list("sheetId", sheetId);

@@ -108,6 +108,16 @@ class SheetAnswers {
         return accept != null && accept.contains(MediaType.APPLICATION_JSON);
     }
 
+    /** Returns whether the person came by the link of the job. */
+    boolean byLink() {
+        return shell.byLink();
+    }
+
+    /** Answers the sheet of work that has ended, for the link of the mail opens nothing any more. */
+    Response ended(UUID task, String said) {
+        return page(200, task, emptied(), List.of(), said);
+    }
+
     private SheetForm emptied() {
         var form = new SheetForm();
         form.by = shell.fullName();

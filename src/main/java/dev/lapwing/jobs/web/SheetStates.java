@@ -29,10 +29,13 @@ class SheetStates {
     PersonNames names;
 
     @Inject
+    SheetHands hands;
+
+    @Inject
     Clock clock;
 
     SheetState of(CareTask task, Shell shell) {
-        boolean mayFill = task.state.open() && has(task, shell);
+        boolean mayFill = task.state.open() && hands.own(task);
         return new SheetState(
                 clock.millis(),
                 SheetEntries.of(task.id),
@@ -47,11 +50,6 @@ class SheetStates {
                         .map(gone -> takenBack(gone, task.depot.zoneId(), shell))
                         .toList(),
                 signed(task));
-    }
-
-    private static boolean has(CareTask task, Shell shell) {
-        return shell.coordinator()
-                || shell.tech() && (task.assignee == null || shell.username().equals(task.assignee));
     }
 
     private String closedBecause(CareTask task) {

@@ -20,7 +20,6 @@ public record SheetView(
         List<Text> cautions,
         List<Fact> facts,
         List<String> ladder,
-        List<CleanerLine> cleaners,
         List<Text> washSteps,
         List<Text> lookSteps,
         PlanView plan,
@@ -34,7 +33,4 @@ public record SheetView(
 
     /** A fact of the roof with its name. */
     public record Fact(String name, String value) {}
-
-    /** A cleaner of the house, and whether this roof bears it. */
-    public record CleanerLine(String name, boolean allowed, String because) {}
 }

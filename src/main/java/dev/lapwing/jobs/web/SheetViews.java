@@ -9,8 +9,6 @@ import dev.lapwing.jobs.application.RoofPlans;
 import dev.lapwing.jobs.application.SheetReference;
 import dev.lapwing.jobs.domain.ladder.LadderSetup;
 import dev.lapwing.jobs.domain.measure.Length;
-import dev.lapwing.jobs.domain.surface.Cleaner;
-import dev.lapwing.jobs.domain.surface.CleanerAnswer;
 import dev.lapwing.web.Shell;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -47,9 +45,6 @@ class SheetViews {
                 cautions.of(task),
                 facts(task),
                 LadderSetup.forLanding(new Length(task.unit.heightMetres)).lines(),
-                reference.cleaners().stream()
-                        .map(cleaner -> line(cleaner, roof))
-                        .toList(),
                 reference.washSteps().steps(),
                 reference.lookSteps().steps(),
                 PlanView.of(plans.of(task.unit)),
@@ -78,14 +73,6 @@ class SheetViews {
         return roof.membraneSystem == null || roof.confirmedBy == null
                 ? "none before the dealer or maker has confirmed the membrane system"
                 : "only of the roof's own system, " + roof.membraneSystem;
-    }
-
-    private SheetView.CleanerLine line(Cleaner cleaner, Roof roof) {
-        CleanerAnswer answer = reference.cleanerRules().mayTouch(roof.surface.word(), cleaner, null);
-        return answer instanceof CleanerAnswer.Allowed allowed
-                ? new SheetView.CleanerLine(cleaner.name(), true, allowed.because())
-                : new SheetView.CleanerLine(
-                        cleaner.name(), false, String.join("; ", ((CleanerAnswer.Refused) answer).reasons()));
     }
 
     private String written(SheetState state) {

@@ -21,7 +21,12 @@ import org.jboss.resteasy.reactive.RestPath;
 @Path("/api/tasks/{id}/sign-off")
 class SignOffResource {
     /** What a sign-off led to, as it is answered. */
-    record SignOffAnswer(String verdict, List<UUID> followUps, boolean released, List<String> reasons) {}
+    record SignOffAnswer(String verdict, List<UUID> followUps, boolean released, List<String> reasons) {
+        static SignOffAnswer of(SigningOff.SignedOff signed) {
+            return new SignOffAnswer(
+                    signed.sheet().verdict.word(), signed.followUps(), signed.released(), signed.reasons());
+        }
+    }
 
     @Inject
     SigningOff signing;
@@ -36,8 +41,6 @@ class SignOffResource {
         var signer = new Signer(identity.getPrincipal().getName(), identity.getRoles());
         SigningOff.SignedOff signed = signing.signOff(Identifier.of("task", id), Bodies.require(entry), signer);
         CareTask.flush();
-        return Response.ok(new SignOffAnswer(
-                        signed.sheet().verdict.word(), signed.followUps(), signed.released(), signed.reasons()))
-                .build();
+        return Response.ok(SignOffAnswer.of(signed)).build();
     }
 }

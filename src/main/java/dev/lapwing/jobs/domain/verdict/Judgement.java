@@ -37,6 +37,12 @@ final class Judgement {
         }
     }
 
+    Outcome ofReferred(String why, List<Finding> findings) {
+        reasons.add(new Reason(TradeRules.REFERRED, Verdict.STOP_AND_REFER, true, List.of(), why));
+        want(Work.WORKSHOP_REFERRAL, new Wanted(Urgency.AT_ONCE, Set.of(TradeRules.REFERRED)));
+        return of(findings);
+    }
+
     Outcome of(List<Finding> findings) {
         rules.forEach(rule -> apply(rule, findings));
         letStrongestSealantRunCoverTheRest();

@@ -19,6 +19,9 @@ public record Reason(String rule, Verdict verdict, boolean hold, List<Finding> f
 
     /** Returns the reason in one line, naming the findings. */
     public String inWords() {
+        if (findings.isEmpty()) {
+            return because + " (rule " + rule + ")";
+        }
         String found = findings.stream().map(Finding::inWords).collect(Collectors.joining("; "));
         return found + ": " + because + " (rule " + rule + ")";
     }

@@ -34,6 +34,15 @@ public final class RuleTable {
         return new Judgement(rules, settings, situation).of(findings);
     }
 
+    /**
+     * Judges a roof that somebody in doubt refers to a workshop, whatever was found until then.
+     *
+     * @param why what they said
+     */
+    public Outcome refer(String why, List<Finding> findings, Situation situation) {
+        return new Judgement(rules, settings, situation).ofReferred(why, findings);
+    }
+
     /** Returns the figures in force. */
     public RuleSettings settings() {
         return settings;

@@ -13,6 +13,9 @@ import java.util.function.Predicate;
  */
 final class TradeRules {
     static final String CHALKING = "chalking";
+    /** Not among the rules: somebody stopped and referred, whatever was found. */
+    static final String REFERRED = "stop-and-refer";
+
     static final String LOOSE_IN_SEVERAL = "loose-in-several-places";
 
     static final List<Rule> ALL = List.of(

@@ -82,7 +82,7 @@ class SealantGuardTest {
     void theDemoListReads() {
         var sealants = Sealant.readList("demo-sealants.csv", SharedFiles.read("surfaces/demo-sealants.csv"));
 
-        assertThat(sealants).anyMatch(sealant -> sealant.belongsTo("aldermere r"));
+        assertThat(sealants).anyMatch(sealant -> sealant.belongsTo("hallowsheet e60"));
     }
 
     @ParameterizedTest
