@@ -48,6 +48,7 @@ def main():
     options.add_argument("--jar", default="target/quarkus-app/quarkus-run.jar")
     options.add_argument("--port", type=int, default=18090)
     options.add_argument("--kills", type=int, default=50)
+    options.add_argument("--minutes", type=float, default=120, help="no kill is begun after so long")
     options.add_argument("--seed", type=int, default=1)
     chosen = options.parse_args()
     random.seed(chosen.seed)
@@ -56,11 +57,15 @@ def main():
     answered = []
     service.start()
     units = service.units()
+    begun = time.monotonic()
     for kill in range(chosen.kills):
+        if time.monotonic() - begun > chosen.minutes * 60:
+            print(f"stopped after {chosen.minutes} minutes", flush=True)
+            break
         one_life(service, units, answered, random.uniform(0.0, 3.0))
         print(f"kill {kill + 1}: {len(answered)} reports answered, {len(mails.snapshot())} mails arrived", flush=True)
         service.start()
-    service.await_all_sent()
+    service.await_all_sent(limit=1800)
     service.stop()
     judge(answered, mails.snapshot())
 

@@ -99,7 +99,7 @@ class Service:
         }
         self.command = ["java", "-Xmx1g"] + [f"-D{k}={v}" for k, v in settings.items()] + ["-jar", str(jar)]
 
-    def start(self, limit=240):
+    def start(self, limit=900):
         self.log = open(self.home / "service.log", "ab")
         self.process = subprocess.Popen(self.command, cwd=self.home, stdout=self.log, stderr=self.log)
         begun = time.monotonic()

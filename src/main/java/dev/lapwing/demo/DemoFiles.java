@@ -30,6 +30,10 @@ final class DemoFiles {
         return read("staff.csv");
     }
 
+    List<Row> rota() {
+        return read("rota.csv");
+    }
+
     /** How each unit is built, how it is rented, and how far its work is. */
     List<Row> units() {
         return read("units.csv");

@@ -3,6 +3,7 @@ package dev.lapwing.demo;
 import dev.lapwing.care.application.Sweeping;
 import dev.lapwing.care.domain.TaskState;
 import dev.lapwing.care.storage.CareTask;
+import dev.lapwing.care.storage.SweepRun;
 import dev.lapwing.care.storage.SweepWriter;
 import dev.lapwing.fleet.Depot;
 import dev.lapwing.fleet.Footing;
@@ -65,7 +66,7 @@ class LoadingDemo {
         boolean empty = QuarkusTransaction.requiringNew().call(() -> Depot.count() == 0 && Staff.count() == 0);
         if (empty) {
             QuarkusTransaction.requiringNew().run(() -> load(files, now));
-            sweeping.run(sweeping.begin(null, SweepWriter.SWEEP).id);
+            sweeping.run(sweeping.begin(null, SweepRun.Cause.DEMO, SweepWriter.SWEEP).id);
             QuarkusTransaction.requiringNew().run(() -> takeInHand(files, now));
             return true;
         }
@@ -103,6 +104,7 @@ class LoadingDemo {
     private void load(DemoFiles files, Instant now) {
         people.writeDepots(files.depots());
         people.writeStaff(files.staff(), now.minus(Duration.ofDays(PAST_DAYS)));
+        people.writeRota(files.rota(), now.atZone(ZoneId.of("UTC")).toLocalDate());
         Map<String, List<DemoFiles.Row>> storiesByUnit =
                 files.stories().stream().collect(Collectors.groupingBy(row -> row.text("unit")));
         for (DemoFiles.Row row : files.units()) {

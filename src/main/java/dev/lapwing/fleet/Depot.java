@@ -45,6 +45,11 @@ public class Depot extends PanacheEntityBase {
         return MonthDay.parse("--" + seasonCloses);
     }
 
+    /** Returns the season as one text, such as {@code 04-01 to 10-31}. */
+    String season() {
+        return seasonOpens + " to " + seasonCloses;
+    }
+
     /** Returns the local date at an instant. */
     public LocalDate dateAt(Instant instant) {
         return instant.atZone(zoneId()).toLocalDate();

@@ -32,8 +32,7 @@ final class DepotFields {
             errors.check(known, "zone", "is not the name of a time zone, such as America/Phoenix");
         }
         if (errors.present(request.season(), "season")) {
-            monthDay(request.season().opens(), "season.opens", errors);
-            monthDay(request.season().closes(), "season.closes", errors);
+            season(request.season(), errors);
         }
         mail(request.deskMail(), errors);
     }
@@ -45,6 +44,12 @@ final class DepotFields {
         depot.seasonOpens = request.season().opens();
         depot.seasonCloses = request.season().closes();
         depot.deskMail = blank(request.deskMail()) ? null : request.deskMail().strip();
+    }
+
+    /** Notes what is wrong with the days of a season. */
+    static void season(DepotRequest.SeasonDays season, FieldErrors errors) {
+        monthDay(season.opens(), "season.opens", errors);
+        monthDay(season.closes(), "season.closes", errors);
     }
 
     private static void monthDay(String text, String field, FieldErrors errors) {
@@ -68,7 +73,7 @@ final class DepotFields {
         }
     }
 
-    private static boolean blank(String text) {
+    static boolean blank(String text) {
         return text == null || text.isBlank();
     }
 }

@@ -6,5 +6,6 @@ package dev.lapwing.fleet;
  * @param code the depot
  * @param seasonOpens first day of its season, MM-dd
  * @param seasonCloses last day of its season, MM-dd
+ * @param datesChanged whether its season or its time zone is another than before; false for a new depot
  */
-public record DepotSaved(String code, String seasonOpens, String seasonCloses) {}
+public record DepotSaved(String code, String seasonOpens, String seasonCloses, boolean datesChanged) {}

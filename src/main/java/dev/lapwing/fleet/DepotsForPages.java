@@ -11,7 +11,7 @@ class DepotsForPages implements DepotChoices {
     @Transactional
     public List<Choice> all() {
         return Depot.byName().stream()
-                .map(depot -> new Choice(depot.code, depot.name))
+                .map(depot -> new Choice(depot.code, depot.name, depot.zoneId()))
                 .toList();
     }
 }

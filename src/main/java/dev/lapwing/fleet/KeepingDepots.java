@@ -6,12 +6,16 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
+import java.time.Clock;
 
 /** Adds depots and changes what is known of them. */
 @ApplicationScoped
 class KeepingDepots {
     @Inject
     Event<DepotSaved> saved;
+
+    @Inject
+    Clock clock;
 
     /** Adds a depot; refuses a code that is taken. */
     @Transactional
@@ -24,7 +28,7 @@ class KeepingDepots {
         depot.code = request.code();
         DepotFields.fill(depot, request);
         depot.persist();
-        tell(depot);
+        tell(depot, false);
         return depot;
     }
 
@@ -39,8 +43,14 @@ class KeepingDepots {
             throw Refused.invalid("code", "is " + code + " and cannot be changed");
         }
         check(request.withCode(code));
+        String season = depot.season();
+        String zone = depot.zone;
         DepotFields.fill(depot, request);
-        tell(depot);
+        boolean otherSeason = !depot.season().equals(season);
+        if (otherSeason) {
+            Unit.seasonChangedAt(code, depot.dateAt(clock.instant()));
+        }
+        tell(depot, otherSeason || !depot.zone.equals(zone));
         return depot;
     }
 
@@ -50,8 +60,8 @@ class KeepingDepots {
         errors.refuseIfAny();
     }
 
-    private void tell(Depot depot) {
+    private void tell(Depot depot, boolean datesChanged) {
         depot.flush();
-        saved.fire(new DepotSaved(depot.code, depot.seasonOpens, depot.seasonCloses));
+        saved.fire(new DepotSaved(depot.code, depot.seasonOpens, depot.seasonCloses, datesChanged));
     }
 }

@@ -22,6 +22,9 @@ class RegisteringUnits {
     Event<UnitSaved> saved;
 
     @Inject
+    UnitChanges changes;
+
+    @Inject
     Ids ids;
 
     @Inject
@@ -48,11 +51,14 @@ class RegisteringUnits {
     @Transactional
     Unit change(String number, UnitRequest request, String by) {
         Unit unit = Unit.require(number);
+        UnitSnapshot before = UnitSnapshot.of(unit);
+        Instant now = clock.instant();
         if (request.number() != null && !request.number().equals(number)) {
             throw Refused.invalid("number", "is " + number + " and cannot be changed");
         }
         fill(unit, request.withNumber(number));
-        tell(unit, request, clock.instant(), by);
+        changes.write(unit, before, new UnitChanges.Act(now, by, null));
+        tell(unit, request, now, by);
         return unit;
     }
 

@@ -59,12 +59,24 @@ public class Unit extends PanacheEntityBase {
     @Column(name = "season_closes")
     public String seasonCloses;
 
+    /** First day the present season, its own or the depot's, counted for it; null when it always did. */
+    @Column(name = "season_since")
+    public LocalDate seasonSince;
+
+    /** First day of the present time in service. */
     @Column(name = "in_service_from")
     public LocalDate inServiceFrom;
 
-    /** First day it no longer belongs to the fleet, or null. */
+    /** Day it had left before the present time in service, or null when it was never away. */
+    @Column(name = "away_since")
+    public LocalDate awaySince;
+
+    /** First day it is no longer in service, or null while it stays. */
     @Column(name = "out_of_service_on")
     public LocalDate outOfServiceOn;
+
+    /** Whether it leaves for good. */
+    public boolean sold;
 
     @Column(name = "out_of_service_why")
     public String outOfServiceWhy;
@@ -74,6 +86,14 @@ public class Unit extends PanacheEntityBase {
 
     @Version
     public int version;
+
+    /** Returns whether it is in service on a local day of its depot, and if not why. */
+    public ServiceState serviceState(LocalDate day) {
+        if (outOfServiceOn != null && !day.isBefore(outOfServiceOn)) {
+            return sold ? ServiceState.SOLD : ServiceState.OUT_OF_SERVICE;
+        }
+        return day.isBefore(inServiceFrom) ? ServiceState.OUT_OF_SERVICE : ServiceState.IN_SERVICE;
+    }
 
     public static Optional<Unit> byNumber(String number) {
         return find("from Unit u join fetch u.depot where u.number = ?1", number)
@@ -128,6 +148,11 @@ public class Unit extends PanacheEntityBase {
                 "from Unit u where lower(u.number) like ?1 escape '!' and (?2 is null or u.depot.code = ?2)",
                 numberPattern(text),
                 depotCode);
+    }
+
+    /** Notes for the units of a depot without a season of their own that another season counts from a day on. */
+    static void seasonChangedAt(String depotCode, LocalDate day) {
+        update("seasonSince = ?1 where depot.code = ?2 and seasonOpens is null", day, depotCode);
     }
 
     /** Returns the pattern, for {@code like} with {@code escape '!'}, of small-letter numbers that contain the text. */

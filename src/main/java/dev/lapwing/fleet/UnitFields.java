@@ -38,12 +38,25 @@ final class UnitFields {
         unit.lengthMetres = metres(request.lengthMetres(), LONGEST, "lengthMetres", errors);
         unit.heightMetres = metres(request.heightMetres(), HIGHEST, "heightMetres", errors);
         unit.storage = errors.word(Storage.class, request.storage(), "storage").orElse(Storage.OUTSIDE);
+        season(unit, request.season(), errors);
         if (errors.present(request.roof(), "roof")) {
             if (unit.roof == null) {
                 unit.roof = new Roof();
             }
             roof(unit.roof, request.roof(), today, errors);
         }
+    }
+
+    private static void season(Unit unit, DepotRequest.SeasonDays season, FieldErrors errors) {
+        if (season == null) {
+            return;
+        }
+        boolean own = !DepotFields.blank(season.opens()) || !DepotFields.blank(season.closes());
+        if (own) {
+            DepotFields.season(season, errors);
+        }
+        unit.seasonOpens = own ? season.opens() : null;
+        unit.seasonCloses = own ? season.closes() : null;
     }
 
     private static String vin(String typed, FieldErrors errors) {
@@ -76,7 +89,7 @@ final class UnitFields {
     }
 
     /** Fills the roof that is there: to set another would count as a change even with nothing new in it. */
-    private static void roof(Roof roof, UnitRequest.RoofRequest request, LocalDate today, FieldErrors errors) {
+    static void roof(Roof roof, UnitRequest.RoofRequest request, LocalDate today, FieldErrors errors) {
         errors.present(request.surface(), "roof.surface");
         roof.surface =
                 errors.word(Surface.class, request.surface(), "roof.surface").orElse(null);
@@ -95,7 +108,8 @@ final class UnitFields {
         return typed == null || typed.isBlank() ? null : typed.strip();
     }
 
-    private static LocalDate past(LocalDate date, LocalDate today, String field, FieldErrors errors) {
+    /** Notes an error when a date lies ahead, or so long ago that it is a slip of the pen; returns it. */
+    static LocalDate past(LocalDate date, LocalDate today, String field, FieldErrors errors) {
         if (date != null) {
             errors.check(!date.isAfter(today.plusDays(1)), field, "lies in the future");
             errors.check(!date.isBefore(EARLIEST), field, "lies before " + EARLIEST.getYear());

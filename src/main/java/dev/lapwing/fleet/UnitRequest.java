@@ -3,7 +3,12 @@ package dev.lapwing.fleet;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 
-/** A unit as it is sent to be added or changed. Words are checked later, so that all errors are told at once. */
+/**
+ * A unit as it is sent to be added or changed. Words are checked later, so that all errors are told at once.
+ *
+ * @param usePattern the pattern to set, or null to leave it as it is
+ * @param season a season of its own, one without days for the depot's, or null to leave it as it is
+ */
 record UnitRequest(
         String number,
         String vin,
@@ -13,7 +18,8 @@ record UnitRequest(
         BigDecimal heightMetres,
         RoofRequest roof,
         String storage,
-        UsePatternRequest usePattern) {
+        UsePatternRequest usePattern,
+        DepotRequest.SeasonDays season) {
 
     record RoofRequest(
             String surface,
@@ -27,6 +33,6 @@ record UnitRequest(
     record UsePatternRequest(String pattern, String reason, LocalDate until) {}
 
     UnitRequest withNumber(String other) {
-        return new UnitRequest(other, vin, kind, depot, lengthMetres, heightMetres, roof, storage, usePattern);
+        return new UnitRequest(other, vin, kind, depot, lengthMetres, heightMetres, roof, storage, usePattern, season);
     }
 }

@@ -4,7 +4,6 @@ import dev.lapwing.web.Bodies;
 import dev.lapwing.web.Idempotent;
 import dev.lapwing.web.Page;
 import dev.lapwing.web.Roles;
-import io.quarkus.arc.All;
 import io.quarkus.security.identity.SecurityIdentity;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
@@ -15,10 +14,7 @@ import jakarta.ws.rs.PUT;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.UUID;
 import org.jboss.resteasy.reactive.RestPath;
 import org.jboss.resteasy.reactive.RestQuery;
 
@@ -28,8 +24,7 @@ class UnitResource {
     RegisteringUnits registering;
 
     @Inject
-    @All
-    List<UnitFacet> facets;
+    UnitAnswers answers;
 
     @Inject
     SecurityIdentity identity;
@@ -42,8 +37,7 @@ class UnitResource {
         List<Unit> found = Unit.after(after, depot, size + 1);
         long total = depot == null ? Unit.count() : Unit.count("depot.code", depot);
         Page<Unit> page = Page.of(found, size, total, unit -> unit.number);
-        Map<UUID, Map<String, Object>> extras = facetsOf(page.items());
-        return page.map(unit -> UnitAnswer.of(unit, extras.getOrDefault(unit.id, Map.of())));
+        return new Page<>(answers.of(page.items()), page.total(), page.next());
     }
 
     @GET
@@ -51,7 +45,7 @@ class UnitResource {
     @RolesAllowed({Roles.COORDINATOR, Roles.DESK, Roles.TECH})
     @Transactional
     public UnitAnswer one(@RestPath String number) {
-        return answer(Unit.require(number));
+        return answers.of(Unit.require(number));
     }
 
     @POST
@@ -60,7 +54,7 @@ class UnitResource {
     public Response add(UnitRequest request) {
         Unit unit = registering.add(Bodies.require(request), by());
         URI there = URI.create("/api/units/" + unit.number.replace(" ", "%20"));
-        return Response.created(there).entity(answer(unit)).build();
+        return Response.created(there).entity(answers.of(unit)).build();
     }
 
     @PUT
@@ -68,25 +62,10 @@ class UnitResource {
     @RolesAllowed(Roles.COORDINATOR)
     @Transactional
     public UnitAnswer change(@RestPath String number, UnitRequest request) {
-        return answer(registering.change(number, Bodies.require(request), by()));
+        return answers.of(registering.change(number, Bodies.require(request), by()));
     }
 
     private String by() {
         return identity.getPrincipal().getName();
-    }
-
-    private UnitAnswer answer(Unit unit) {
-        return UnitAnswer.of(unit, facetsOf(List.of(unit)).getOrDefault(unit.id, Map.of()));
-    }
-
-    private Map<UUID, Map<String, Object>> facetsOf(List<Unit> units) {
-        List<UUID> unitIds = units.stream().map(unit -> unit.id).toList();
-        Map<UUID, Map<String, Object>> all = new HashMap<>();
-        for (UnitFacet facet : facets) {
-            facet.valuesOf(unitIds)
-                    .forEach((id, value) ->
-                            all.computeIfAbsent(id, none -> new HashMap<>()).put(facet.name(), value));
-        }
-        return all;
     }
 }

@@ -4,12 +4,14 @@ import dev.lapwing.fleet.imports.CsvRow;
 import dev.lapwing.platform.FieldErrors;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 
 /** Reads a row of the register's file as what would be sent for the unit; a column left out keeps what is known. */
 final class UnitRow {
+    static final String YES = "yes";
     private static final String NOT_A_DATE = "is not a valid date (yyyy-mm-dd)";
     private static final String NOT_METRES = "is not a number of metres with up to 3 decimals, such as 7.45";
     private static final int LONGEST_WHY = 500;
@@ -50,27 +52,47 @@ final class UnitRow {
                         cell("sealant", unit -> unit.roof.sealant),
                         date("installedOn", unit -> unit.roof.installedOn)),
                 cell("storage", unit -> unit.storage.word()),
+                null,
                 null);
     }
 
-    /** When the unit belongs to the fleet; a null first day means from now on. */
-    record Service(LocalDate from, LocalDate until, String why) {}
+    /** When the unit is in service; a null first day means from now on. */
+    record Service(LocalDate from, LocalDate until, String why, boolean sold, LocalDate awaySince) {}
 
     /** Returns what the row says of the unit's service; what is wrong is rejected. */
     Service service() {
+        LocalDate until = date("outOfServiceOn", unit -> unit.outOfServiceOn);
         var service = new Service(
                 row.read("inServiceFrom", LocalDate::parse, NOT_A_DATE)
                         .orElse(known == null ? null : known.inServiceFrom),
-                date("outOfServiceOn", unit -> unit.outOfServiceOn),
-                cell("outOfServiceWhy", unit -> unit.outOfServiceWhy));
+                until,
+                cell("outOfServiceWhy", unit -> unit.outOfServiceWhy),
+                until != null && sold(),
+                date("awaySince", unit -> unit.awaySince));
         var errors = new FieldErrors();
         UnitFields.serviceDay(service.from, "inServiceFrom", errors);
         UnitFields.serviceDay(service.until, "outOfServiceOn", errors);
+        UnitFields.serviceDay(service.awaySince, "awaySince", errors);
         errors.atMost(service.why, LONGEST_WHY, "outOfServiceWhy");
         boolean inOrder = service.from == null || service.until == null || !service.until.isBefore(service.from);
         errors.check(inOrder, "outOfServiceOn", "lies before the unit is in service");
+        boolean backAfter =
+                service.awaySince == null || service.from == null || !service.awaySince.isAfter(service.from);
+        errors.check(backAfter, "awaySince", "lies after the unit is in service again");
         row.reject(errors.list(), Function.identity());
         return service;
+    }
+
+    /** Returns whether a unit that leaves was sold; a file that does not say so tells of units that left for good. */
+    private boolean sold() {
+        if (!row.has("sold")) {
+            return known == null || known.outOfServiceOn == null || known.sold;
+        }
+        String cell = row.text("sold");
+        if (cell != null && !List.of(YES, "no").contains(cell)) {
+            row.reject("sold", "must be yes or no");
+        }
+        return YES.equals(cell);
     }
 
     private String cell(String column, Function<Unit, String> before) {

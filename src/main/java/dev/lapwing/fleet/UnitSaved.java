@@ -15,4 +15,9 @@ import java.util.UUID;
  * @param by who
  */
 public record UnitSaved(
-        UUID unitId, String pattern, String patternReason, LocalDate patternUntil, Instant at, String by) {}
+        UUID unitId, String pattern, String patternReason, LocalDate patternUntil, Instant at, String by) {
+    /** Tells of a change that leaves the use pattern as it was set. */
+    public static UnitSaved withoutPattern(UUID unitId, Instant at, String by) {
+        return new UnitSaved(unitId, null, null, null, at, by);
+    }
+}

@@ -30,11 +30,15 @@ class UnitsTable implements CsvTable {
     private static final List<Column> OF_THE_UNIT =
             columns("number*,vin,kind*,depot*,lengthMetres*,heightMetres*,surface*,footing*,membraneSystem,confirmedBy,"
                     + "confirmedOn,sealant,installedOn");
-    private static final List<Column> OF_ITS_SERVICE = columns("storage,inServiceFrom,outOfServiceOn,outOfServiceWhy");
+    private static final List<Column> OF_ITS_SERVICE =
+            columns("storage,inServiceFrom,outOfServiceOn,outOfServiceWhy,sold,awaySince");
 
     @Inject
     @All
     List<RegisterColumns> others;
+
+    @Inject
+    UnitChanges changes;
 
     @Inject
     Ids ids;
@@ -71,6 +75,8 @@ class UnitsTable implements CsvTable {
                 .toList();
         Map<String, Unit> known =
                 Unit.withNumbers(numbers).stream().collect(Collectors.toMap(unit -> unit.number, Function.identity()));
+        Map<Unit, UnitSnapshot> knownBefore = new LinkedHashMap<>();
+        known.values().forEach(unit -> knownBefore.put(unit, UnitSnapshot.of(unit)));
         Map<Unit, CsvRow> goingIn = new LinkedHashMap<>();
         for (CsvRow row : rows) {
             Unit before = known.get(row.text("number"));
@@ -84,6 +90,8 @@ class UnitsTable implements CsvTable {
             }
         }
         others.forEach(other -> other.store(goingIn, now, by));
+        var act = new UnitChanges.Act(now, by, "import");
+        knownBefore.forEach((unit, before) -> changes.write(unit, before, act));
     }
 
     /** Fills a unit from a row and rejects what is wrong. */
@@ -101,6 +109,8 @@ class UnitsTable implements CsvTable {
         unit.inServiceFrom = fromToday ? unit.depot.dateAt(now) : service.from();
         unit.outOfServiceOn = service.until();
         unit.outOfServiceWhy = service.why();
+        unit.sold = service.sold();
+        unit.awaySince = service.awaySince();
     }
 
     private Unit added(Unit draft, Map<String, Unit> known, Instant now) {
@@ -163,7 +173,9 @@ class UnitsTable implements CsvTable {
                 unit.storage.word(),
                 unit.inServiceFrom.toString(),
                 Objects.toString(unit.outOfServiceOn, null),
-                unit.outOfServiceWhy);
+                unit.outOfServiceWhy,
+                unit.sold ? UnitRow.YES : null,
+                Objects.toString(unit.awaySince, null));
     }
 
     private static String plain(BigDecimal metres) {

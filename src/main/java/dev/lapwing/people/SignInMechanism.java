@@ -17,7 +17,10 @@ import java.util.Base64;
 import java.util.Optional;
 import java.util.Set;
 
-/** Recognises who calls: scripts by HTTP Basic, browsers by their session cookie. */
+/**
+ * Recognises who calls: scripts by HTTP Basic, browsers by their session cookie, and on the sheet of one job whoever
+ * came by its link.
+ */
 @ApplicationScoped
 class SignInMechanism implements HttpAuthenticationMechanism {
     static final String COOKIE = "lapwing-session";
@@ -31,11 +34,21 @@ class SignInMechanism implements HttpAuthenticationMechanism {
                     .map(providers::authenticate)
                     .orElseGet(() -> Uni.createFrom().failure(new AuthenticationFailedException("malformed header")));
         }
+        Uni<SecurityIdentity> session = bySession(call, providers);
+        return JobLinkRequest.of(call)
+                .map(link -> session.onFailure(AuthenticationFailedException.class)
+                        .recoverWithNull()
+                        .onItem()
+                        .ifNull()
+                        .switchTo(() -> providers.authenticate(link)))
+                .orElse(session);
+    }
+
+    private static Uni<SecurityIdentity> bySession(RoutingContext call, IdentityProviderManager providers) {
         Cookie cookie = call.request().getCookie(COOKIE);
-        if (cookie != null && !cookie.getValue().isEmpty()) {
-            return providers.authenticate(new SessionRequest(cookie.getValue()));
-        }
-        return Uni.createFrom().nullItem();
+        return cookie != null && !cookie.getValue().isEmpty()
+                ? providers.authenticate(new SessionRequest(cookie.getValue()))
+                : Uni.createFrom().nullItem();
     }
 
     private static Optional<UsernamePasswordAuthenticationRequest> basic(String encoded) {
@@ -60,6 +73,6 @@ class SignInMechanism implements HttpAuthenticationMechanism {
 
     @Override
     public Set<Class<? extends AuthenticationRequest>> getCredentialTypes() {
-        return Set.of(UsernamePasswordAuthenticationRequest.class, SessionRequest.class);
+        return Set.of(UsernamePasswordAuthenticationRequest.class, SessionRequest.class, JobLinkRequest.class);
     }
 }

@@ -57,4 +57,16 @@ public class Staff extends PanacheEntityBase {
                 depotCode,
                 role);
     }
+
+    /** Returns the active people of a role anywhere, by sign-in name. */
+    public static List<Staff> inRole(Role role) {
+        return list("role = ?1 and active = true order by username", role);
+    }
+
+    /** Returns all active people of a depot, by name. */
+    public static List<Staff> atDepot(String depotCode) {
+        return list(
+                "select s from Staff s join s.depots d where d = ?1 and s.active = true order by s.fullName, s.username",
+                depotCode);
+    }
 }

@@ -25,7 +25,7 @@ public final class EitherDatabaseDriver implements Driver {
     @Override
     public Connection connect(String url, Properties info) throws SQLException {
         if (url == null || !url.startsWith(H2_PREFIX)) {
-            return postgres.connect(url, info);
+            return postgres.connect(url, sendingRowsTogether(info));
         }
         var credentials = new Properties();
         for (String name : new String[] {"user", "password"}) {
@@ -34,6 +34,14 @@ public final class EitherDatabaseDriver implements Driver {
             }
         }
         return h2.connect(url + H2_SETTINGS, credentials);
+    }
+
+    /** A batch of inserts goes to PostgreSQL as one statement of many rows; it then does not count them one by one. */
+    private static Properties sendingRowsTogether(Properties info) {
+        var settings = new Properties();
+        settings.putAll(info);
+        settings.setProperty("reWriteBatchedInserts", "true");
+        return settings;
     }
 
     @Override

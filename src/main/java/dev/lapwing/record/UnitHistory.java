@@ -2,6 +2,7 @@ package dev.lapwing.record;
 
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.care.storage.Hold;
+import dev.lapwing.care.storage.RoofEvent;
 import dev.lapwing.care.storage.TaskStep;
 import dev.lapwing.fleet.Unit;
 import dev.lapwing.returns.MarkedNote;
@@ -23,7 +24,7 @@ public class UnitHistory {
     /**
      * One thing that happened.
      *
-     * @param kind report, strike, hold, release, question, or the state of a task after a step
+     * @param kind report, strike, hold, release, question, event, or the state of a task after a step
      * @param pieces the note of a report with its evidence, else empty
      * @param task the task it tells of, or null
      * @param steps how the task came here, else empty
@@ -53,6 +54,7 @@ public class UnitHistory {
         List<Event> events = new ArrayList<>();
         addReports(unit, most, events);
         addHolds(unit, most, events);
+        addRoofEvents(unit, most, events);
         addTasks(unit, most, events);
         events.sort(Comparator.comparing(Event::at).reversed());
         return events;
@@ -102,6 +104,12 @@ public class UnitHistory {
                 events.add(Event.of(
                         hold.releasedAt, "release", "Hold released", hold.statement, names.of(hold.releasedBy)));
             }
+        }
+    }
+
+    private void addRoofEvents(Unit unit, int most, List<Event> events) {
+        for (RoofEvent event : RoofEvent.before(unit, null, most)) {
+            events.add(Event.of(event.reportedAt, "event", event.kind.label(), event.note, names.of(event.reportedBy)));
         }
     }
 

@@ -1,5 +1,6 @@
 package dev.lapwing.use;
 
+import dev.lapwing.fleet.Storage;
 import dev.lapwing.use.domain.DaySpan;
 import dev.lapwing.use.domain.UseInForce;
 import java.util.List;
@@ -9,5 +10,6 @@ import java.util.List;
  *
  * @param inForce the pattern that counts today
  * @param rentals days out, past and booked
+ * @param storedAt where it stands in storage now, or null when it stands where it does between rentals
  */
-public record UnitUse(UseInForce inForce, List<DaySpan> rentals) {}
+public record UnitUse(UseInForce inForce, List<DaySpan> rentals, Storage storedAt) {}

@@ -9,6 +9,7 @@ import java.util.Locale;
 /** Writes dates and times for people. */
 public final class Dates {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
+    private static final DateTimeFormatter SHORT = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("EEE d MMM uuuu, HH:mm", Locale.ENGLISH);
 
     private Dates() {}
@@ -16,6 +17,11 @@ public final class Dates {
     /** Returns a date such as "Wed 25 Nov 2026"; null stays null. */
     public static String day(LocalDate date) {
         return date == null ? null : DAY.format(date);
+    }
+
+    /** Returns a day without its weekday, such as "25 Nov 2026". */
+    public static String plainDay(LocalDate date) {
+        return SHORT.format(date);
     }
 
     /** Returns a local time such as "Wed 25 Nov 2026, 09:30"; null stays null. */

@@ -13,9 +13,14 @@ public final class OwnCookie {
 
     /** Returns a cookie that ends after some seconds; 0 removes it. */
     public static NewCookie lasting(String name, String value, int seconds, boolean secure) {
+        return within("/", name, value, seconds, secure);
+    }
+
+    /** Returns a cookie that is sent to one path of the service and what lies beneath it. */
+    public static NewCookie within(String path, String name, String value, int seconds, boolean secure) {
         return new NewCookie.Builder(name)
                 .value(value)
-                .path("/")
+                .path(path)
                 .maxAge(seconds)
                 .httpOnly(true)
                 .secure(secure)

@@ -4,6 +4,7 @@ import io.quarkus.security.identity.SecurityIdentity;
 import io.vertx.core.http.Cookie;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.RequestScoped;
+import jakarta.enterprise.inject.Instance;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.util.List;
@@ -13,6 +14,9 @@ import java.util.Optional;
 @Named("shell")
 @RequestScoped
 public class Shell {
+    /** Attribute of an identity that came by the link of one job. */
+    public static final String BY_LINK = "byLink";
+
     static final String DEPOT_COOKIE = "lapwing-depot";
 
     @Inject
@@ -24,6 +28,9 @@ public class Shell {
     @Inject
     DepotChoices depots;
 
+    @Inject
+    Instance<Notices> areas;
+
     private boolean flashTaken;
 
     public String username() {
@@ -33,6 +40,11 @@ public class Shell {
     public String fullName() {
         String name = identity.getAttribute("fullName");
         return name == null ? username() : name;
+    }
+
+    /** Returns whether the person came by the link of one job and is not signed in. */
+    public boolean byLink() {
+        return identity.getAttribute(BY_LINK) != null;
     }
 
     public boolean coordinator() {
@@ -56,6 +68,13 @@ public class Shell {
         return cookie(DEPOT_COOKIE)
                 .filter(code -> depots().stream().anyMatch(depot -> depot.code().equals(code)))
                 .orElse(null);
+    }
+
+    /** Returns what the coordinator has to see to; nothing for anybody else. */
+    public List<Notices.Notice> notices() {
+        return coordinator()
+                ? areas.stream().flatMap(area -> area.now().stream()).toList()
+                : List.of();
     }
 
     /** Returns the path and query of this page. */

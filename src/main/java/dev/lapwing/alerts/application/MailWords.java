@@ -1,5 +1,7 @@
 package dev.lapwing.alerts.application;
 
+import dev.lapwing.alerts.domain.Climb;
+import dev.lapwing.alerts.domain.Rung;
 import dev.lapwing.care.domain.TaskKind;
 import io.quarkus.qute.i18n.Message;
 import io.quarkus.qute.i18n.MessageBundle;
@@ -41,6 +43,12 @@ interface MailWords {
     String handedOverLead(String unit, String work, String tech, String by);
 
     @Message
+    String calledOffSubject(String unit, String work);
+
+    @Message
+    String calledOffLead(String unit, String work, String by, String why);
+
+    @Message
     String digestSubject(String depot, String date, int count);
 
     @Message
@@ -48,6 +56,24 @@ interface MailWords {
 
     @Message
     String digestLeadTech(String depot);
+
+    @Message
+    String weekSubject(String depot, String date, int count);
+
+    @Message
+    String weekLead(String depot);
+
+    @Message
+    String weekLeadTech(String depot);
+
+    @Message
+    String outageSubject(int count);
+
+    @Message
+    String outageLead();
+
+    @Message
+    String openMyWork();
 
     @Message
     String lateSince(String date);
@@ -83,38 +109,50 @@ interface MailWords {
     String factNobody();
 
     @Message
+    String factRain();
+
+    @Message
+    String rainAt(String time);
+
+    @Message
+    String rainNone(String until);
+
+    @Message
+    String rainUnknown();
+
+    @Message
     String quoteLabel();
 
     @Message
     String openTask();
 
     @Message
+    String openSheet();
+
+    @Message
     String cautionsTitle();
-
-    @Message
-    String cautionFalls();
-
-    @Message
-    String cautionWalkable();
-
-    @Message
-    String cautionNoWalk();
-
-    @Message
-    String cautionUnknown();
-
-    @Message
-    String cautionWeather();
-
-    @Message
-    String cautionLines();
-
-    @Message
-    String cautionRules();
 
     @Message
     String footer();
 
     @Message
     String work(TaskKind kind);
+
+    @Message
+    String ladderSubject(String unit, String wanting, String waited);
+
+    @Message
+    String ladderLead(String unit, String depot, String wanting, String waited);
+
+    @Message
+    String ladderManySubject(int count);
+
+    @Message
+    String ladderManyLead();
+
+    @Message
+    String wanting(Climb.Reason reason);
+
+    @Message
+    String ladderAsk(Rung rung);
 }

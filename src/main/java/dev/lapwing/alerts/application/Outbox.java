@@ -8,7 +8,6 @@ import dev.lapwing.alerts.mail.MailBuilder;
 import dev.lapwing.alerts.storage.OutboxList;
 import dev.lapwing.alerts.storage.OutboxMail;
 import dev.lapwing.care.storage.CareTask;
-import dev.lapwing.people.Staff;
 import dev.lapwing.platform.Ids;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -47,24 +46,24 @@ public class Outbox {
 
     /** Adds a mail about a task and returns it. It goes once the transaction has ended well. */
     @Transactional(Transactional.TxType.MANDATORY)
-    OutboxMail add(Staff reader, MailKind kind, Urgency urgency, CareTask task, Letter letter) {
+    OutboxMail add(Reader reader, MailKind kind, Urgency urgency, CareTask task, Letter letter) {
         OutboxMail mail = add(reader, kind, urgency, letter);
-        mail.inReplyTo = OutboxList.firstAbout(task.id, reader.mail).orElse(null);
+        mail.inReplyTo = OutboxList.firstAbout(task.id, reader.mail()).orElse(null);
         mail.taskId = task.id;
         return mail;
     }
 
     /** Adds a mail about no task in particular. */
     @Transactional(Transactional.TxType.MANDATORY)
-    OutboxMail add(Staff reader, MailKind kind, Urgency urgency, Letter letter) {
+    OutboxMail add(Reader reader, MailKind kind, Urgency urgency, Letter letter) {
         Instant now = clock.instant();
         var mail = new OutboxMail();
         mail.id = ids.next();
         mail.messageId = "<" + mail.id + "@" + builder.domain() + ">";
         mail.kind = kind;
         mail.priority = urgency.priority();
-        mail.recipientName = PlainText.oneLine(reader.fullName, LONGEST_NAME);
-        mail.recipient = reader.mail;
+        mail.recipientName = PlainText.oneLine(reader.name(), LONGEST_NAME);
+        mail.recipient = reader.mail();
         mail.subject = PlainText.oneLine(letter.subject(), LONGEST_SUBJECT);
         mail.textBody = Templates.letterText(letter).render();
         mail.htmlBody = Templates.letterHtml(letter).render();

@@ -1,5 +1,6 @@
 package dev.lapwing.alerts.application;
 
+import dev.lapwing.alerts.application.OneAtATime.Outcome;
 import dev.lapwing.alerts.domain.Failure;
 import dev.lapwing.alerts.domain.RetryRule;
 import dev.lapwing.alerts.mail.MailBuilder;
@@ -8,33 +9,18 @@ import dev.lapwing.alerts.mail.MailSettings;
 import dev.lapwing.alerts.mail.MailTransport;
 import dev.lapwing.alerts.storage.OutboxLine;
 import dev.lapwing.alerts.storage.OutboxMail;
-import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.Clock;
-import java.util.List;
 import java.util.UUID;
 import org.jboss.logging.Logger;
 
-/**
- * Sends one mail at a time, each in a transaction of its own that holds the mail's row locked. If the service dies
- * before the transaction ends, the database lets go of the row and the mail is sent again under the same Message-ID.
- */
+/** Sends mails of the outbox. What the service dies over is sent again under the same Message-ID. */
 @ApplicationScoped
 class SendingMail {
     private static final Logger LOG = Logger.getLogger(SendingMail.class);
-    /** More than there are senders, so that those of other nodes do not hide what is left. */
-    private static final int LOOKED_AT = 40;
     /** A server may use its time limit up at every step of one mail. */
     private static final int STEPS_OF_A_MAIL = 12;
-
-    /** What came of looking for a mail to send. */
-    enum Outcome {
-        NOTHING_DUE,
-        TAKEN_BY_ANOTHER,
-        DEALT_WITH,
-        NOBODY_THERE
-    }
 
     @Inject
     MailBuilder builder;
@@ -50,16 +36,11 @@ class SendingMail {
 
     /** Sends the most urgent mail that is due and that nobody else is sending. */
     Outcome next(MailTransport.Route route) {
-        List<UUID> due = QuarkusTransaction.requiringNew()
-                .call(() -> OutboxLine.due(clock.instant(), settings.hourly(), LOOKED_AT));
-        for (UUID id : due) {
-            int seconds = Math.toIntExact(settings.smtp().timeout().toSeconds() + 1) * STEPS_OF_A_MAIL;
-            Outcome outcome = QuarkusTransaction.requiringNew().timeout(seconds).call(() -> claimAndSend(id, route));
-            if (outcome != Outcome.TAKEN_BY_ANOTHER) {
-                return outcome;
-            }
-        }
-        return Outcome.NOTHING_DUE;
+        int seconds = Math.toIntExact(settings.smtp().timeout().toSeconds() + 1) * STEPS_OF_A_MAIL;
+        return OneAtATime.next(
+                () -> OutboxLine.due(clock.instant(), settings.hourly(), OneAtATime.LOOKED_AT),
+                seconds,
+                id -> claimAndSend(id, route));
     }
 
     private Outcome claimAndSend(UUID id, MailTransport.Route route) {

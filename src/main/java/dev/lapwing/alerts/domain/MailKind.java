@@ -10,8 +10,16 @@ public enum MailKind implements Worded {
     ASSIGNMENT("assignment"),
     /** Work the tech had was given to someone else. */
     HANDED_OVER("handed over"),
+    /** Nobody has a strike as they should. */
+    ESCALATION("escalation"),
+    /** Work the tech had need not be done. */
+    CALLED_OFF("called off"),
     /** What is to be done at a depot today. */
-    DAILY_DIGEST("daily digest");
+    DAILY_DIGEST("daily digest"),
+    /** What is to be done at a depot this week. */
+    WEEK_AHEAD("week ahead"),
+    /** What mails said that could not go for long. */
+    OUTAGE_DIGEST("outage digest");
 
     private final String word;
 

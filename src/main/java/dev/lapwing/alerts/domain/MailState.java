@@ -11,7 +11,11 @@ public enum MailState implements Worded {
     /** Tried without success; it is tried again. */
     FAILED("failed"),
     /** Not tried again unless a person asks for it. */
-    GIVEN_UP("given-up");
+    GIVEN_UP("given-up"),
+    /** It waited too long to go by itself; a digest says what it said. */
+    MERGED("merged"),
+    /** It waited until it was no longer true, and never goes. */
+    DROPPED("dropped");
 
     /** The states of mails that still have to go. */
     public static final Set<MailState> TO_GO = Set.copyOf(EnumSet.of(WAITING, FAILED));

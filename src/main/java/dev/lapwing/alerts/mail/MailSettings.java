@@ -66,6 +66,10 @@ public interface MailSettings {
     @WithDefault("15m")
     Duration longestWait();
 
+    /** Mails that wait longer, strikes aside, become one digest for each person. */
+    @WithDefault("12h")
+    Duration staleAfter();
+
     /** The server that takes the mails. */
     interface Smtp {
         @WithDefault("localhost")

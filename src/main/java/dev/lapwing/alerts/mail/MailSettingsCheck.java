@@ -42,6 +42,7 @@ class MailSettingsCheck {
         positive(settings.firstPause(), "lapwing.mail.first-pause", wrong);
         positive(settings.outagePause(), "lapwing.mail.outage-pause", wrong);
         positive(settings.longestWait(), "lapwing.mail.longest-wait", wrong);
+        positive(settings.staleAfter(), "lapwing.mail.stale-after", wrong);
         check(
                 settings.longestPause().compareTo(settings.firstPause()) >= 0,
                 "lapwing.mail.longest-pause must not be shorter than lapwing.mail.first-pause",

@@ -16,12 +16,15 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.UUID;
+import java.util.regex.Pattern;
 
 /** One mail to one person, written in the transaction of what it tells of and sent after it. */
 @Entity
 @Table(name = "outbox_mail")
 public class OutboxMail extends PanacheEntityBase {
     private static final int LONGEST_ERROR = 2000;
+    private static final Pattern SECRET = Pattern.compile("/job/[A-Za-z0-9_-]{20,}");
+    private static final String FORGOTTEN = "/job/sent";
 
     @Id
     public UUID id;
@@ -86,6 +89,10 @@ public class OutboxMail extends PanacheEntityBase {
     @Column(name = "sent_at")
     public Instant sentAt;
 
+    /** The digest that says what this mail said, or null. */
+    @Column(name = "merged_into")
+    public UUID mergedInto;
+
     /** Returns the mail or refuses with "not found". */
     public static OutboxMail require(UUID id) {
         OutboxMail mail = findById(id);
@@ -95,8 +102,10 @@ public class OutboxMail extends PanacheEntityBase {
         return mail;
     }
 
-    /** Notes that the mail has gone. */
+    /** Notes that the mail has gone. The secret part of a link that it carried is then with its reader alone. */
     public void sent(Instant now) {
+        textBody = SECRET.matcher(textBody).replaceAll(FORGOTTEN);
+        htmlBody = SECRET.matcher(htmlBody).replaceAll(FORGOTTEN);
         attempts++;
         state = MailState.SENT;
         sentAt = now;
@@ -110,6 +119,18 @@ public class OutboxMail extends PanacheEntityBase {
         lastError = PlainText.oneLine(why, LONGEST_ERROR);
         state = rule.givesUp(failure, refusals) ? MailState.GIVEN_UP : MailState.FAILED;
         nextAttemptAt = now.plus(rule.pause(failure, attempts, chance));
+    }
+
+    /** Notes that a digest says what this mail said, so that it need not go. */
+    public void merged(UUID digest) {
+        state = MailState.MERGED;
+        mergedInto = digest;
+    }
+
+    /** Notes that the mail need not go, and why. */
+    public void dropped(String why) {
+        state = MailState.DROPPED;
+        lastError = PlainText.oneLine(why, LONGEST_ERROR);
     }
 
     /** Puts a mail that was given up back in line. */

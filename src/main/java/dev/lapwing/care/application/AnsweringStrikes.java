@@ -19,6 +19,8 @@ import jakarta.enterprise.event.Event;
 import jakarta.enterprise.event.Observes;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -35,6 +37,9 @@ class AnsweringStrikes {
     OpeningHolds holds;
 
     @Inject
+    ReleasingHolds releasing;
+
+    @Inject
     TaskLog log;
 
     @Inject
@@ -42,6 +47,9 @@ class AnsweringStrikes {
 
     @Inject
     Ids ids;
+
+    @Inject
+    Clock clock;
 
     @Transactional(Transactional.TxType.MANDATORY)
     void roofStruck(@Observes RoofStruck strike) {
@@ -61,11 +69,13 @@ class AnsweringStrikes {
     void doubtSettled(@Observes DoubtSettled answer) {
         String statement =
                 (answer.contact() ? "Answered: there was contact, the strike's own hold stands. " : "") + answer.why();
-        Hold.ofCause(answer.questionId()).ifPresent(hold -> hold.release(answer.by(), statement, answer.at()));
+        Hold.ofCause(answer.questionId()).ifPresent(hold -> releasing.end(hold, answer.by(), statement, answer.at()));
     }
 
     private CareTask inspection(Unit unit, RoofStruck strike) {
-        Optional<Tech> tech = leastBusy(unit.depot.code);
+        // A strike may be told hours after it was seen; people can be called from now on only.
+        Instant now = clock.instant();
+        Optional<Tech> tech = chosen(unit.depot.code, now);
         var task = new CareTask();
         task.id = ids.next();
         task.unit = unit;
@@ -82,13 +92,18 @@ class AnsweringStrikes {
         task.openKey = "strike " + strike.strikeId();
         task.state = tech.isPresent() ? TaskState.ASSIGNED : TaskState.PLANNED;
         task.assignee = tech.map(Tech::username).orElse(null);
-        task.createdAt = strike.seenAt();
+        task.createdAt = now;
         task.createdBy = strike.by();
         task.persist();
         String given = tech.map(someone -> "given to " + someone.fullName())
                 .orElse("no tech at " + unit.depot.name + " to give it to");
-        log.write(task, strike.by(), "Strike inspection opened, " + given, strike.seenAt());
+        log.write(task, strike.by(), "Strike inspection opened, " + given, now);
         return task;
+    }
+
+    /** The first on duty when the strike is told; where no tech is, the one with the least open work. */
+    private Optional<Tech> chosen(String depotCode, Instant at) {
+        return roster.onDuty(depotCode, at).stream().findFirst().or(() -> leastBusy(depotCode));
     }
 
     private Optional<Tech> leastBusy(String depotCode) {

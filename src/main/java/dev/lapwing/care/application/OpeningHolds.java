@@ -1,11 +1,13 @@
 package dev.lapwing.care.application;
 
+import dev.lapwing.care.HoldOpened;
 import dev.lapwing.care.domain.HoldCause;
 import dev.lapwing.care.domain.HoldState;
 import dev.lapwing.care.storage.Hold;
 import dev.lapwing.fleet.Unit;
 import dev.lapwing.platform.Ids;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
@@ -16,6 +18,9 @@ import java.util.UUID;
 public class OpeningHolds {
     @Inject
     Ids ids;
+
+    @Inject
+    Event<HoldOpened> opened;
 
     /**
      * Opens a hold.
@@ -35,6 +40,7 @@ public class OpeningHolds {
         hold.openedAt = at;
         hold.openedBy = by;
         hold.persist();
+        opened.fire(new HoldOpened(hold.id));
         return hold;
     }
 }

@@ -1,5 +1,6 @@
 package dev.lapwing.care.application;
 
+import dev.lapwing.care.HoldReleased;
 import dev.lapwing.care.ReleaseCheck;
 import dev.lapwing.care.Signer;
 import dev.lapwing.care.domain.HoldCause;
@@ -8,6 +9,7 @@ import dev.lapwing.care.storage.Hold;
 import dev.lapwing.platform.FieldErrors;
 import dev.lapwing.platform.Refused;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -22,6 +24,9 @@ public class ReleasingHolds {
 
     @Inject
     ReleaseCheck check;
+
+    @Inject
+    Event<HoldReleased> released;
 
     @Inject
     Clock clock;
@@ -60,10 +65,17 @@ public class ReleasingHolds {
     public List<String> releaseIfGranted(Hold hold, Signer signer, String by, String statement, Instant at) {
         ReleaseCheck.Decision decision = check.decide(hold, signer, statement, at);
         if (decision.missing().isEmpty()) {
-            hold.release(by, statement, at);
             hold.ground = decision.ground();
+            end(hold, by, statement, at);
         }
         return decision.missing();
+    }
+
+    /** Ends a hold and tells of it. */
+    @Transactional(Transactional.TxType.MANDATORY)
+    void end(Hold hold, String by, String statement, Instant at) {
+        hold.release(by, statement, at);
+        released.fire(new HoldReleased(hold.id));
     }
 
     private static void checkWords(FieldErrors errors, String words, int most, String field) {

@@ -3,6 +3,7 @@ package dev.lapwing.care.application;
 import dev.lapwing.care.storage.SweepRun;
 import dev.lapwing.fleet.Depot;
 import dev.lapwing.fleet.DepotSaved;
+import dev.lapwing.fleet.imports.TableImported;
 import io.quarkus.runtime.StartupEvent;
 import jakarta.annotation.Priority;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -54,10 +55,18 @@ public class SweepTimetable {
         keepNightly(Depot.findById(saved.code()));
     }
 
+    /** Plans the work that imported units and rentals ask for, so that nobody has to wait for the night. */
+    @Transactional
+    void tableImported(@Observes TableImported imported) throws SchedulerException {
+        if (imported.accepted() > 0) {
+            ask(null, SweepRun.Cause.IMPORT, imported.by());
+        }
+    }
+
     /** Starts a sweep of a depot, or of all when null, and returns its run at once. */
     @Transactional
-    public SweepRun ask(String depotCode, String by) throws SchedulerException {
-        SweepRun run = sweeping.begin(depotCode, by);
+    public SweepRun ask(String depotCode, SweepRun.Cause cause, String by) throws SchedulerException {
+        SweepRun run = sweeping.begin(depotCode, cause, by);
         SweepRun.flush();
         JobDetail job = JobBuilder.newJob(SweepJob.class)
                 .withIdentity("asked " + run.id, GROUP)

@@ -10,13 +10,12 @@ import java.util.List;
  * none from before the roof was replaced.
  *
  * @param done that work
- * @param newRoofOn day the roof was replaced while in service, null if it was not; it counts as looked at
+ * @param newRoofOn day the roof was replaced while the unit was known, null if it was not; it counts as looked at
  */
 record Inspected(List<DoneWork> done, LocalDate newRoofOn) {
     static Inspected by(UnitFacts facts, TaskKind kind, LocalDate today) {
         LocalDate installed = facts.roof().installedOn();
-        boolean replaced =
-                installed != null && installed.isAfter(facts.service().from()) && !installed.isAfter(today);
+        boolean replaced = installed != null && facts.service().mayHaveSeenNew(installed) && !installed.isAfter(today);
         LocalDate newRoof = replaced ? installed : null;
         var serving = new ArrayList<DoneWork>(facts.done().size());
         for (DoneWork work : facts.done()) {
@@ -37,10 +36,10 @@ record Inspected(List<DoneWork> done, LocalDate newRoofOn) {
 
     /** Returns why an open task is no longer needed, or null when it still is. */
     String reasonServed(OpenTask task, int combineDays) {
-        if (newRoofOn != null && newRoofOn.isAfter(task.plannedOn())) {
+        LocalDate earliest = task.window().due().minusDays(combineDays);
+        if (newRoofOn != null && (newRoofOn.isAfter(task.plannedOn()) || !newRoofOn.isBefore(earliest))) {
             return "the roof was replaced on " + Wording.day(newRoofOn);
         }
-        LocalDate earliest = task.window().due().minusDays(combineDays);
         for (DoneWork work : done) {
             if (!work.on().isBefore(earliest)) {
                 return "served by the " + work.kind().label() + " of " + Wording.day(work.on()) + " (due "

@@ -13,7 +13,7 @@ public final class RuleCheck {
     private static final int YEAR = 365;
 
     private final CareRules rules;
-    private final List<String> problems = new ArrayList<>();
+    private final List<RuleProblem> problems = new ArrayList<>();
 
     private RuleCheck(CareRules rules) {
         this.rules = rules;
@@ -21,6 +21,10 @@ public final class RuleCheck {
 
     /** Returns what is wrong with the rules, each problem in one line; empty when they can be used. */
     public static List<String> problems(CareRules rules) {
+        return found(rules).stream().map(RuleProblem::text).toList();
+    }
+
+    static List<RuleProblem> found(CareRules rules) {
         var check = new RuleCheck(rules);
         check.names();
         rules.intervals().forEach(check::interval);
@@ -45,6 +49,18 @@ public final class RuleCheck {
             }
         }
         return found;
+    }
+
+    /** Returns each rule that says something else than a rule of the same id and version did that was once in force. */
+    public static List<String> changedUnderTheirVersion(List<CareRules> onceInForce, CareRules candidate) {
+        Map<RuleRef, CareRule> before = new HashMap<>();
+        onceInForce.forEach(rules -> rules.all().forEach(rule -> before.put(rule.ref(), rule)));
+        return candidate.all().stream()
+                .filter(rule -> before.containsKey(rule.ref()))
+                .filter(rule -> !before.get(rule.ref()).equals(rule))
+                .map(rule -> rule.ref().id() + ": version " + rule.ref().version()
+                        + " was in force with another content, so the version must be a new one")
+                .toList();
     }
 
     private void names() {
@@ -78,14 +94,14 @@ public final class RuleCheck {
                         && rule.pattern() == UsePattern.FULL_TIME
                         && rule.when().equals(Conditions.NONE));
         if (!fullTime) {
-            problems.add(
-                    "there must be a full-time inspection rule without conditions, or units are left without a date");
+            problems.add(RuleProblem.ofFile(
+                    "there must be a full-time inspection rule without conditions, or units are left without a date"));
         }
         boolean strike = rules.events().stream()
                 .anyMatch(
                         rule -> rule.event() == TaskOrigin.STRIKE && rule.when().equals(Conditions.NONE));
         if (!strike) {
-            problems.add("there must be a strike rule without conditions");
+            problems.add(RuleProblem.ofFile("there must be a strike rule without conditions"));
         }
     }
 
@@ -118,7 +134,7 @@ public final class RuleCheck {
 
     private void require(boolean holds, CareRule rule, String problem) {
         if (!holds) {
-            problems.add(rule.ref().id() + ": " + problem);
+            problems.add(new RuleProblem(rule.ref().id(), null, problem, 0));
         }
     }
 }

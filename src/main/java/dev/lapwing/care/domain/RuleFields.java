@@ -18,10 +18,10 @@ final class RuleFields {
 
     private final JsonNode object;
     private final String place;
-    private final List<String> problems;
+    private final List<RuleProblem> problems;
     private final Set<String> known = new HashSet<>();
 
-    RuleFields(JsonNode object, String place, List<String> problems) {
+    RuleFields(JsonNode object, String place, List<RuleProblem> problems) {
         this.object = object;
         this.place = place;
         this.problems = problems;
@@ -111,7 +111,7 @@ final class RuleFields {
     }
 
     void problem(String field, String what) {
-        problems.add(place + "." + field + " " + what);
+        problems.add(new RuleProblem(place, field, what, 0));
     }
 
     /** Notes every field that was never asked for. */

@@ -13,13 +13,16 @@ import java.util.Set;
 
 /** Reads care rules from JSON; the format is told in {@code docs/care-rules.md}. */
 public final class RuleFile {
+    /** Place of a problem in a field of the file itself. */
+    static final String WHOLE = "file";
+
     private static final JsonMapper JSON = JsonMapper.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .build();
 
     private final Set<String> surfaces;
-    private final List<String> problems = new ArrayList<>();
+    private final List<RuleProblem> problems = new ArrayList<>();
     private final List<CareRule.Interval> intervals = new ArrayList<>();
     private final List<CareRule.Opening> openings = new ArrayList<>();
     private final List<CareRule.Closing> closings = new ArrayList<>();
@@ -40,9 +43,9 @@ public final class RuleFile {
     public static CareRules read(String json, Set<String> surfaces) {
         var file = new RuleFile(surfaces);
         CareRules rules = file.rules(tree(json));
-        file.refuseIfBad();
-        file.problems.addAll(RuleCheck.problems(rules));
-        file.refuseIfBad();
+        file.refuseIfBad(json);
+        file.problems.addAll(RuleCheck.found(rules));
+        file.refuseIfBad(json);
         return rules;
     }
 
@@ -51,15 +54,16 @@ public final class RuleFile {
             return JSON.readTree(json);
         } catch (JsonProcessingException bad) {
             int line = bad.getLocation() == null ? 0 : bad.getLocation().getLineNr();
-            throw new BadRules(List.of("not JSON at line " + line + ": " + bad.getOriginalMessage()));
+            String what = "not JSON at line " + line + ": " + bad.getOriginalMessage();
+            throw new BadRules(List.of(RuleProblem.ofFile(what).onLine(line)));
         }
     }
 
     private CareRules rules(JsonNode root) {
         if (!root.isObject() || !root.path("rules").isArray()) {
-            throw new BadRules(List.of("the file must be an object with a list 'rules'"));
+            throw new BadRules(List.of(RuleProblem.ofFile("the file must be an object with a list 'rules'")));
         }
-        var fields = new RuleFields(root, "file", problems);
+        var fields = new RuleFields(root, WHOLE, problems);
         int combineDays = fields.days("combineWithin");
         int fullTimeAtLeast = fields.number("fullTimeAtLeast");
         int index = 0;
@@ -159,15 +163,19 @@ public final class RuleFile {
 
     private <R> R only(List<R> rules, String type) {
         if (rules.size() != 1) {
-            problems.add("there must be exactly one rule of type " + type + ", found " + rules.size());
+            problems.add(
+                    RuleProblem.ofFile("there must be exactly one rule of type " + type + ", found " + rules.size()));
             return null;
         }
         return rules.get(0);
     }
 
-    private void refuseIfBad() {
+    private void refuseIfBad(String json) {
         if (!problems.isEmpty()) {
-            throw new BadRules(problems);
+            var lines = RuleLines.of(json);
+            throw new BadRules(problems.stream()
+                    .map(problem -> problem.onLine(lines.of(problem)))
+                    .toList());
         }
     }
 }

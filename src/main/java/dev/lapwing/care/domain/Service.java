@@ -37,6 +37,11 @@ public record Service(LocalDate from, LocalDate awaySince, LocalDate until, bool
         return sold && endedBy(day);
     }
 
+    /** Returns whether a roof of this day was put on after the unit was known; one that came back was known before. */
+    boolean mayHaveSeenNew(LocalDate roofOf) {
+        return awaySince != null || roofOf.isAfter(from);
+    }
+
     boolean newOrAwayLonger(int days) {
         return awaySince == null || ChronoUnit.DAYS.between(awaySince, from) > days;
     }

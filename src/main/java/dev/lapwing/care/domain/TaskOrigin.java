@@ -1,6 +1,9 @@
 package dev.lapwing.care.domain;
 
 import dev.lapwing.platform.Worded;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Set;
 
 /** What brought a task about. */
 public enum TaskOrigin implements Worded {
@@ -17,6 +20,9 @@ public enum TaskOrigin implements Worded {
     FOLLOW_UP("follow-up"),
     /** Added by a person. */
     BY_HAND("by hand");
+
+    /** The origins that answer something that happened to the roof. */
+    public static final Set<TaskOrigin> EVENTS = Collections.unmodifiableSet(EnumSet.range(STRIKE, PART_LOST));
 
     private final String word;
 
@@ -41,6 +47,6 @@ public enum TaskOrigin implements Worded {
 
     /** Returns whether the work answers something that happened to the roof. */
     public boolean event() {
-        return this == STRIKE || this == WATER_INSIDE || this == STORM || this == PART_LOST;
+        return EVENTS.contains(this);
     }
 }

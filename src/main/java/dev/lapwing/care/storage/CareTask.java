@@ -9,6 +9,7 @@ import dev.lapwing.fleet.Depot;
 import dev.lapwing.fleet.Unit;
 import dev.lapwing.platform.Refused;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import io.quarkus.panache.common.Parameters;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
@@ -23,13 +24,18 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** One piece of roof work. */
 @Entity
 @Table(name = "care_task")
 public class CareTask extends PanacheEntityBase {
+    private static final String DATED = "t.depot = :depot and t.state in :open and t.origin not in :events";
+
     @Id
     public UUID id;
 
@@ -69,6 +75,10 @@ public class CareTask extends PanacheEntityBase {
     @Column(name = "strike_id")
     public UUID strikeId;
 
+    /** The event it answers, or null. */
+    @Column(name = "event_id")
+    public UUID eventId;
+
     @Enumerated(EnumType.STRING)
     public TaskState state;
 
@@ -77,6 +87,9 @@ public class CareTask extends PanacheEntityBase {
 
     /** Whether a person has handled it; the sweep then leaves it alone. */
     public boolean touched;
+
+    /** What the rules say of it while a person has it in hand and they leave it alone, or null when it fits. */
+    public String question;
 
     /** Names what it is for while it is open, so that two sweeps at once cannot make it twice. */
     @Column(name = "open_key")
@@ -106,6 +119,40 @@ public class CareTask extends PanacheEntityBase {
 
     public static Optional<CareTask> ofStrike(UUID strikeId) {
         return find("strikeId", strikeId).firstResultOptional();
+    }
+
+    /** Returns the tasks that answer events, by event; an event without one is left out. */
+    public static Map<UUID, CareTask> ofEvents(Collection<UUID> eventIds) {
+        List<CareTask> tasks = eventIds.isEmpty() ? List.of() : list("eventId in ?1", eventIds);
+        return tasks.stream().collect(Collectors.toMap(task -> task.eventId, Function.identity()));
+    }
+
+    /** Returns the due days of a depot's open work that is due on a day; event work is due at an instant. */
+    public static List<LocalDate> datedDueDaysAt(Depot depot) {
+        return getEntityManager()
+                .createQuery("select distinct t.due from CareTask t where " + DATED, LocalDate.class)
+                .setParameter("depot", depot)
+                .setParameter("open", TaskState.OPEN)
+                .setParameter("events", TaskOrigin.EVENTS)
+                .getResultList();
+    }
+
+    /** Sets the instant at which such work begins to be due. */
+    public static void setDueAt(Depot depot, LocalDate due, Instant dueAt) {
+        update(
+                "dueAt = :dueAt where " + DATED.replace("t.", "") + " and due = :due",
+                Parameters.with("dueAt", dueAt)
+                        .and("depot", depot)
+                        .and("open", TaskState.OPEN)
+                        .and("events", TaskOrigin.EVENTS)
+                        .and("due", due));
+    }
+
+    /** Sets the instant at which it begins to be due, if it is due on a day. */
+    public void setDueAtOfDay() {
+        if (!origin.event()) {
+            dueAt = due.atStartOfDay(depot.zoneId()).toInstant();
+        }
     }
 
     /** Returns the open tasks of units, the one due first first. */

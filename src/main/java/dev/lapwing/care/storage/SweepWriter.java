@@ -1,17 +1,25 @@
 package dev.lapwing.care.storage;
 
 import dev.lapwing.care.domain.Change;
+import dev.lapwing.care.domain.RuleRef;
 import dev.lapwing.care.domain.TaskState;
 import dev.lapwing.platform.Ids;
+import dev.lapwing.use.UnitRange;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Types;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 
 /** Stores what a sweep decided, in a few batches. */
@@ -72,29 +80,45 @@ public final class SweepWriter {
         }
         String sql = """
                 insert into care_task (id, unit_id, depot_code, kind, origin, rule_id, rule_version, why, opens, due,
-                                       late, due_at, state, touched, open_key, created_at, created_by, version)
-                values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'PLANNED', false, ?, ?, ?, 0) on conflict do nothing
+                                       late, due_at, state, touched, open_key, created_at, created_by, event_id, version)
+                values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'PLANNED', false, ?, ?, ?, ?, 0) on conflict do nothing
                 """;
-        try (PreparedStatement insert = database.prepareStatement(sql);
-                PreparedStatement step = step()) {
-            UUID[] made = new UUID[changes.size()];
-            for (int i = 0; i < made.length; i++) {
-                made[i] = ids.next();
-                fill(insert, made[i], changes.get(i));
+        Map<UUID, RuleRef> asked = new LinkedHashMap<>();
+        try (PreparedStatement insert = database.prepareStatement(sql)) {
+            for (var change : changes) {
+                UUID id = ids.next();
+                asked.put(id, change.change().rule());
+                fill(insert, id, change);
                 insert.addBatch();
             }
-            int[] counts = insert.executeBatch();
-            for (int i = 0; i < counts.length; i++) {
-                if (counts[i] == 1) {
-                    add(
-                            step,
-                            made[i],
-                            TaskState.PLANNED,
-                            "Planned by rule " + changes.get(i).change().rule());
-                }
+            insert.executeBatch();
+        }
+        asked.keySet().retainAll(made(changes));
+        try (PreparedStatement step = firstStep()) {
+            for (var task : asked.entrySet()) {
+                fill(step, task.getKey(), TaskState.PLANNED, "Planned by rule " + task.getValue());
+                step.addBatch();
             }
             step.executeBatch();
-            return sum(counts);
+        }
+        return asked.size();
+    }
+
+    /** Returns the open tasks of the units; PostgreSQL does not say which rows of a batch went in. */
+    private Set<UUID> made(List<UnitChange<Change.Create>> changes) throws SQLException {
+        String sql = "select t.id from care_task t" + UnitRange.WHERE_UNIT_OF.formatted("t.unit_id")
+                + " and t.state = 'PLANNED'";
+        try (PreparedStatement query = database.prepareStatement(sql)) {
+            query.setString(1, depot);
+            query.setString(2, changes.get(0).unit().number());
+            query.setString(3, changes.get(changes.size() - 1).unit().number());
+            Set<UUID> made = new HashSet<>();
+            try (ResultSet row = query.executeQuery()) {
+                while (row.next()) {
+                    made.add(row.getObject(1, UUID.class));
+                }
+            }
+            return made;
         }
     }
 
@@ -114,9 +138,35 @@ public final class SweepWriter {
         insert.setObject(10, due);
         insert.setObject(11, change.window().late());
         insert.setObject(12, utc(dueAt));
-        insert.setString(13, unitChange.unit().id() + " " + change.kind());
+        insert.setString(
+                13,
+                change.event() == null
+                        ? unitChange.unit().id() + " " + change.kind()
+                        : change.origin().word() + " " + change.event());
         insert.setObject(14, utc(now));
         insert.setString(15, SWEEP);
+        insert.setObject(16, change.event() == null ? null : UUID.fromString(change.event()), Types.OTHER);
+    }
+
+    /** Notes on tasks what the rules ask of them; a null question takes away the one that stood. */
+    public void ask(Map<String, String> questionsByTask) throws SQLException {
+        if (questionsByTask.isEmpty()) {
+            return;
+        }
+        try (PreparedStatement update = database.prepareStatement("update care_task set question = ? where id = ?")) {
+            for (var question : questionsByTask.entrySet()) {
+                update.setString(1, question.getValue());
+                update.setObject(2, UUID.fromString(question.getKey()));
+                update.addBatch();
+            }
+            update.executeBatch();
+        }
+    }
+
+    /** A task that was just made has no step yet, so nobody need look for its last one. */
+    private PreparedStatement firstStep() throws SQLException {
+        return database.prepareStatement("insert into care_task_step (id, task_id, position, at, who, state, words)"
+                + " values (?, ?, 0, ?, ?, ?, ?)");
     }
 
     private PreparedStatement step() throws SQLException {
@@ -127,14 +177,18 @@ public final class SweepWriter {
     }
 
     private void add(PreparedStatement step, UUID task, TaskState state, String words) throws SQLException {
+        fill(step, task, state, words);
+        step.setObject(7, task);
+        step.addBatch();
+    }
+
+    private void fill(PreparedStatement step, UUID task, TaskState state, String words) throws SQLException {
         step.setObject(1, ids.next());
         step.setObject(2, task);
         step.setObject(3, utc(now));
         step.setString(4, SWEEP);
         step.setString(5, state.name());
         step.setString(6, words);
-        step.setObject(7, task);
-        step.addBatch();
     }
 
     private static OffsetDateTime utc(Instant instant) {

@@ -9,6 +9,7 @@ import jakarta.persistence.Enumerated;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
 
@@ -42,5 +43,10 @@ public class TaskStep extends PanacheEntityBase {
 
     public static List<TaskStep> of(UUID taskId) {
         return list("taskId = ?1 order by position", taskId);
+    }
+
+    /** Returns the steps of tasks, those of each in order. */
+    public static List<TaskStep> of(Collection<UUID> taskIds) {
+        return taskIds.isEmpty() ? List.of() : list("taskId in ?1 order by taskId, position", taskIds);
     }
 }

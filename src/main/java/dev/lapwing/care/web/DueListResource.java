@@ -60,7 +60,8 @@ class DueListResource {
         List<UUID> unitIds = page.items().stream().map(task -> task.unit.id).toList();
         Map<UUID, Hold> holds = Hold.openOf(unitIds).stream()
                 .collect(Collectors.toMap(hold -> hold.unit.id, hold -> hold, (oldest, later) -> oldest));
-        return page.map(task -> DueItem.of(task, holds.get(task.unit.id), now));
+        var yard = YardNotes.of(page.items(), now);
+        return page.map(task -> DueItem.of(task, holds.get(task.unit.id), yard, now));
     }
 
     private static LocalDate date(String text, String field, FieldErrors errors) {

@@ -7,8 +7,9 @@ import java.util.UUID;
 /**
  * The due list as its page shows it.
  *
+ * @param heard the place in the live stream up to which all that happened is shown here
  * @param total how many tasks the filter lets through; the counts add up to it
- * @param strikes strike work, the oldest first
+ * @param strikes strike work, the one with the least time left before rain first
  * @param holds units on hold for another reason than open strike work
  */
 record DueListView(
@@ -20,7 +21,8 @@ record DueListView(
         List<HeldRow> holds,
         List<Section> sections,
         List<Tech> techs,
-        String here) {
+        String here,
+        long heard) {
 
     /** How many tasks have one standing, and where to see only them. */
     record Count(String word, long number, String address) {}
@@ -30,7 +32,7 @@ record DueListView(
      *
      * @param question the open question that holds it, or null
      */
-    record HeldRow(String unit, String depot, String cause, String words, String since, UUID question) {}
+    record HeldRow(UUID id, String unit, String depot, String cause, String words, String since, UUID question) {}
 
     /**
      * The work of one standing.

@@ -1,5 +1,6 @@
 package dev.lapwing.care.web;
 
+import dev.lapwing.care.RainOutlook;
 import dev.lapwing.care.Tech;
 import dev.lapwing.care.TechRoster;
 import dev.lapwing.care.domain.HoldCause;
@@ -10,6 +11,7 @@ import dev.lapwing.care.storage.DueList;
 import dev.lapwing.care.storage.Hold;
 import dev.lapwing.fleet.Depot;
 import dev.lapwing.web.Dates;
+import dev.lapwing.web.LivePlace;
 import dev.lapwing.web.Page;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -41,13 +43,21 @@ class DueListViews {
     TechRoster roster;
 
     @Inject
+    LivePlace live;
+
+    @Inject
+    RainOutlook rain;
+
+    @Inject
     Clock clock;
 
     DueListView of(DueQuery query, DueList.Filter filter, Standing only, DueList.Place place, String here) {
+        long heard = live.now();
         Instant now = clock.instant();
         var board = new DueBoard(now);
         Map<Standing, Long> counts = board.counts(filter);
-        List<CareTask> strikes = board.after(Standing.STRIKE, filter, DueList.Place.START, MOST_IN_BAND);
+        List<CareTask> strikes =
+                byTimeLeft(board.after(Standing.STRIKE, filter, DueList.Place.START, MOST_IN_BAND), now);
         var view = new Sections(board, query, filter, place, now);
         return new DueListView(
                 query,
@@ -64,7 +74,24 @@ class DueListViews {
                         .map(standing -> view.section(standing, counts.get(standing), only == null ? FEW : PAGE))
                         .toList(),
                 techs(filter.depot()),
-                here);
+                here,
+                heard);
+    }
+
+    /** Orders strikes by the time left before rain, then by age; where there is no forecast, rain may come any time. */
+    private List<CareTask> byTimeLeft(List<CareTask> strikes, Instant now) {
+        Map<String, RainOutlook.Outlook> outlooks = rain.all(now);
+        return strikes.stream()
+                .sorted(Comparator.comparing((CareTask task) -> rainAt(outlooks.get(task.depot.code), now))
+                        .thenComparing(task -> task.dueAt))
+                .toList();
+    }
+
+    private static Instant rainAt(RainOutlook.Outlook outlook, Instant now) {
+        if (outlook == null) {
+            return now;
+        }
+        return outlook.rainAt() == null ? outlook.until() : outlook.rainAt();
     }
 
     /** Leaves out the holds of strikes that stand above with their inspection. */
@@ -73,6 +100,7 @@ class DueListViews {
         return Hold.openAt(filter.depot(), filter.unit(), MOST_IN_BAND).stream()
                 .filter(hold -> hold.cause != HoldCause.STRIKE || !shown.contains(hold.causeId))
                 .map(hold -> new DueListView.HeldRow(
+                        hold.id,
                         hold.unit.number,
                         hold.unit.depot.name,
                         hold.cause.word(),

@@ -17,6 +17,9 @@ import java.util.UUID;
  * @param assignee full name of who has it, or null
  * @param hold what keeps the unit in the yard, or null
  * @param pickup when the unit goes out next, or null while nothing is booked
+ * @param rain when rain is likely at the depot, in words, or null when there is no forecast
+ * @param yard where the unit is and whether the work fits in before it goes
+ * @param question what the rules ask of a task that a person has in hand, or null
  * @param techs who it can be given to
  */
 record DueRow(
@@ -36,9 +39,12 @@ record DueRow(
         boolean strike,
         String footing,
         String pickup,
+        String rain,
+        String yard,
+        String question,
         List<Tech> techs) {
 
-    static DueRow of(CareTask task, Hold hold, Instant nextOut, List<Tech> techs, Instant now) {
+    static DueRow of(CareTask task, Hold hold, YardNotes yard, String rain, List<Tech> techs, Instant now) {
         boolean strike = task.kind == TaskKind.STRIKE_INSPECTION;
         Standing standing = task.standingAt(now);
         return new DueRow(
@@ -57,7 +63,10 @@ record DueRow(
                 reason(task),
                 task.strikeId != null,
                 task.unit.roof.footing.word(),
-                Dates.time(nextOut, task.depot.zoneId()),
+                Dates.time(yard.pickup(task), task.depot.zoneId()),
+                rain,
+                yard.note(task),
+                task.state.open() ? task.question : null,
                 techs);
     }
 

@@ -31,7 +31,9 @@ class SweepResource {
     record SweepAnswer(
             UUID id,
             String depot,
+            SweepRun.Cause cause,
             SweepRun.State state,
+            int unitsInAll,
             int units,
             int created,
             int calledOff,
@@ -52,7 +54,8 @@ class SweepResource {
         if (depot != null && Depot.findById(depot) == null) {
             throw Refused.invalid("depot", "is not the code of a depot");
         }
-        SweepRun run = timetable.ask(depot, identity.getPrincipal().getName());
+        SweepRun run = timetable.ask(
+                depot, SweepRun.Cause.ASKED, identity.getPrincipal().getName());
         return Response.accepted(new Asked(run.id)).build();
     }
 
@@ -66,6 +69,15 @@ class SweepResource {
                 .map(failure -> new Failure(failure.getKey(), failure.getValue()))
                 .toList();
         return new SweepAnswer(
-                run.id, run.depotCode, run.state, run.units, run.created, run.calledOff, failed, run.error);
+                run.id,
+                run.depotCode,
+                run.cause,
+                run.state,
+                run.unitsInAll,
+                run.units,
+                run.created,
+                run.calledOff,
+                failed,
+                run.error);
     }
 }

@@ -20,6 +20,7 @@ import java.util.stream.Collectors;
 /**
  * A task as it is answered, with its life so far.
  *
+ * @param question what the rules ask of it while a person has it in hand and they leave it alone, or null
  * @param facets what other areas add, by field name
  */
 record TaskAnswer(
@@ -37,6 +38,8 @@ record TaskAnswer(
         String why,
         String rule,
         UUID strike,
+        UUID event,
+        String question,
         List<StepAnswer> steps,
         @JsonAnyGetter Map<String, Object> facets) {
 
@@ -59,6 +62,8 @@ record TaskAnswer(
                 task.why,
                 task.ruleId == null ? null : task.ruleId + " v" + task.ruleVersion,
                 task.strikeId,
+                task.eventId,
+                task.state.open() ? task.question : null,
                 TaskStep.of(task.id).stream()
                         .map(step -> new StepAnswer(
                                 step.at.atZone(zone).toOffsetDateTime(), step.who, step.state, step.words))

@@ -1,5 +1,6 @@
 package dev.lapwing.care.web;
 
+import dev.lapwing.care.TaskStory;
 import java.util.List;
 
 /**
@@ -15,6 +16,7 @@ record TaskView(
         List<String> cautions,
         List<Fact> roof,
         List<Step> steps,
+        List<TaskStory.Story> stories,
         boolean mine,
         String move,
         boolean coordinator) {

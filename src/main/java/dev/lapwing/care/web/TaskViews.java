@@ -1,5 +1,8 @@
 package dev.lapwing.care.web;
 
+import dev.lapwing.care.RoofCautions;
+import dev.lapwing.care.TaskStory;
+import dev.lapwing.care.application.MovingTasks;
 import dev.lapwing.care.domain.DueWindow;
 import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.domain.TaskMove;
@@ -10,10 +13,12 @@ import dev.lapwing.web.Dates;
 import dev.lapwing.web.PersonNames;
 import dev.lapwing.web.Shell;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.inject.Instance;
 import jakarta.inject.Inject;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Gathers what the page of a task shows. */
 @ApplicationScoped
@@ -25,17 +30,27 @@ class TaskViews {
     PersonNames names;
 
     @Inject
+    Instance<TaskStory> stories;
+
+    @Inject
+    RoofCautions cautions;
+
+    @Inject
     Clock clock;
 
     TaskView of(CareTask task, Shell shell) {
-        boolean mine = task.assignee == null || task.assignee.equals(shell.username());
+        boolean mine = MovingTasks.free(task) || task.assignee.equals(shell.username());
         return new TaskView(
                 rows.of(List.of(task), clock.instant()).get(0),
                 task.state.open(),
                 window(task),
-                RoofCautions.of(task.unit.roof, task.kind),
+                cautions.inShort(task.unit.roof, "en"),
                 facts(task.unit.roof),
                 steps(task),
+                stories.stream()
+                        .map(story -> story.of(task))
+                        .flatMap(Optional::stream)
+                        .toList(),
                 mine,
                 shell.coordinator() && task.assignee != null || shell.tech() && mine ? nextMove(task) : null,
                 shell.coordinator());

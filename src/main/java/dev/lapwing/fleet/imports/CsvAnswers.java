@@ -5,10 +5,10 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.StreamingOutput;
 
 /** Answers with a CSV file that is written while it is sent. */
-final class CsvAnswers {
+public final class CsvAnswers {
     private CsvAnswers() {}
 
-    static Response file(String name, StreamingOutput content) {
+    public static Response file(String name, StreamingOutput content) {
         return Response.ok(content, "text/csv; charset=utf-8; header=present")
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + name + "\"")
                 .build();

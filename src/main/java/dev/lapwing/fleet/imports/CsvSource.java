@@ -19,7 +19,9 @@ import org.apache.commons.csv.CSVRecord;
  * rejected, and reading goes on with the line after it.
  */
 final class CsvSource implements Closeable {
-    private static final String FILE = "file";
+    /** The field of an error that concerns the whole file. */
+    static final String FILE = "file";
+
     private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"");
     private static final CSVFormat COMMAS = CSVFormat.RFC4180;
     private final LineSource lines;
@@ -35,12 +37,19 @@ final class CsvSource implements Closeable {
         restart();
     }
 
-    /** Opens a file and reads its header; what is wrong with it is noted, and then there are no rows to read. */
-    static CsvSource open(InputStream bytes, CsvTable table, FieldErrors errors) throws IOException {
+    /**
+     * Opens a file and reads its header; what is wrong with it is noted, and then there are no rows to read.
+     *
+     * @param renamed names to read the header under, in the order of the file; null as it stands
+     */
+    static CsvSource open(InputStream bytes, CsvTable table, List<String> renamed, FieldErrors errors)
+            throws IOException {
         var lines = new LineSource(bytes);
         String line = firstLine(lines, errors);
         char delimiter = delimiterOf(line);
-        return new CsvSource(lines, new CsvHeader(delimiter, cells(line, delimiter, errors), table, errors));
+        List<String> found = cells(line, delimiter, errors);
+        List<String> names = renamed == null ? found : renamed;
+        return new CsvSource(lines, new CsvHeader(delimiter, names, table, errors));
     }
 
     private static String firstLine(LineSource lines, FieldErrors errors) throws IOException {

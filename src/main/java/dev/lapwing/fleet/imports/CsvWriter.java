@@ -10,22 +10,22 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /** Writes rows as RFC 4180 describes it, safe to open in a spreadsheet program. */
-final class CsvWriter {
+public final class CsvWriter {
     private final CSVPrinter printer;
 
-    CsvWriter(OutputStream out, char delimiter) throws IOException {
+    public CsvWriter(OutputStream out, char delimiter) throws IOException {
         Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
         printer = CSVFormat.RFC4180.builder().setDelimiter(delimiter).get().print(writer);
     }
 
     /** Writes a row; null is an empty cell. */
-    void write(List<String> cells) throws IOException {
+    public void write(List<String> cells) throws IOException {
         printer.printRecord(cells.stream()
                 .map(cell -> cell == null ? "" : Formulas.guard(cell))
                 .toList());
     }
 
-    void flush() throws IOException {
+    public void flush() throws IOException {
         printer.flush();
     }
 }

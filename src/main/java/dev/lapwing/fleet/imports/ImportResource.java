@@ -90,7 +90,7 @@ class ImportResource {
         }
         errors.refuseIfAny();
         String by = identity.getPrincipal().getName();
-        UUID id = taking.take(tables.require(table), file, by, key == null ? null : key.strip());
+        UUID id = taking.take(tables.require(table), file, null, by, key == null ? null : key.strip());
         return Response.accepted(new Taken(id))
                 .location(URI.create("/api/imports/" + id))
                 .build();

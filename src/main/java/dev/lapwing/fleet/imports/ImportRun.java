@@ -69,6 +69,11 @@ class ImportRun extends PanacheEntityBase {
     /** Why it failed, or null. */
     String problem;
 
+    /** Returns the latest runs, newest first. */
+    static List<ImportRun> latest(int limit) {
+        return find("order by askedAt desc, id").range(0, limit - 1).list();
+    }
+
     static ImportRun require(UUID id) {
         ImportRun run = findById(id);
         if (run == null) {

@@ -72,7 +72,7 @@ class ImportWorker {
     private void run(FileTaken taken, Path file) {
         CsvTable table = tables.require(taken.table());
         try (InputStream bytes = Files.newInputStream(file);
-                CsvSource source = CsvSource.open(bytes, table, new FieldErrors())) {
+                CsvSource source = CsvSource.open(bytes, table, taken.header(), new FieldErrors())) {
             List<CsvRow> batch = batch(source);
             while (!batch.isEmpty() && !Thread.currentThread().isInterrupted()) {
                 storing.store(taken.runId(), table, batch, source.bytesRead(), taken.by());

@@ -13,6 +13,10 @@ class Tables {
     @All
     List<CsvTable> all;
 
+    List<CsvTable> all() {
+        return all;
+    }
+
     CsvTable require(String name) {
         return all.stream()
                 .filter(table -> table.name().equals(name))

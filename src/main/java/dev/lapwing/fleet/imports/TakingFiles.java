@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.List;
 import java.util.UUID;
 
 /** Takes a file in: looks at its header, writes down that it is to be imported, and has that begin after the commit. */
@@ -37,13 +38,14 @@ class TakingFiles {
     /**
      * Takes a file for a table and returns the id of its run; refuses a file that no row could be read from.
      *
+     * @param renamed names to read the header under, in the order of the file; null as it stands
      * @param file the file; whoever calls deletes it afterwards, if it is still there
      * @param key key of a request that may come twice, or null
      */
-    UUID take(CsvTable table, Path file, String by, String key) throws IOException {
-        CsvHeader header = header(table, file);
+    UUID take(CsvTable table, Path file, List<String> renamed, String by, String key) throws IOException {
+        CsvHeader header = header(table, file, renamed);
         long size = Files.size(file);
-        String fingerprint = key == null ? null : Secrets.hash(table.name() + FileHash.of(file));
+        String fingerprint = key == null ? null : Secrets.hash(table.name() + renamed + FileHash.of(file));
         return QuarkusTransaction.joiningExisting()
                 .call(() -> key == null
                         ? begin(table, file, header, size, by)
@@ -54,10 +56,10 @@ class TakingFiles {
                                 .body()));
     }
 
-    private static CsvHeader header(CsvTable table, Path file) throws IOException {
+    private static CsvHeader header(CsvTable table, Path file, List<String> renamed) throws IOException {
         var errors = new FieldErrors();
         try (InputStream bytes = Files.newInputStream(file);
-                CsvSource source = CsvSource.open(bytes, table, errors)) {
+                CsvSource source = CsvSource.open(bytes, table, renamed, errors)) {
             errors.refuseIfAny();
             return source.header();
         }
@@ -78,7 +80,7 @@ class TakingFiles {
         run.ignoredColumns = header.ignored();
         run.fileBytes = size;
         run.persistAndFlush();
-        taken.fire(new FileTaken(run.id, table.name(), file, by));
+        taken.fire(new FileTaken(run.id, table.name(), file, header.names(), by));
         return run.id;
     }
 }

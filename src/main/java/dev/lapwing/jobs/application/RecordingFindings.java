@@ -5,7 +5,9 @@ import dev.lapwing.care.application.FinishingTasks;
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.jobs.domain.finding.Finding;
 import dev.lapwing.jobs.domain.finding.FindingEntry;
+import dev.lapwing.jobs.domain.roof.RoofPlan;
 import dev.lapwing.jobs.storage.RecordedFinding;
+import dev.lapwing.jobs.storage.WithdrawnFinding;
 import dev.lapwing.platform.FieldErrors;
 import dev.lapwing.platform.Ids;
 import dev.lapwing.platform.Refused;
@@ -28,6 +30,9 @@ public class RecordingFindings {
     FinishingTasks tasks;
 
     @Inject
+    RoofPlans plans;
+
+    @Inject
     Ids ids;
 
     @Inject
@@ -36,10 +41,9 @@ public class RecordingFindings {
     /** Adds findings to the sheet of a task, all or none; wrong fields are named like {@code [0].kind}. */
     @Transactional
     public List<RecordedFinding> record(UUID taskId, List<FindingEntry> entries, Signer by) {
-        CareTask.require(taskId);
-        List<Finding> findings = checked(entries);
+        List<Finding> findings = checked(entries, plans.of(CareTask.require(taskId).unit));
         CareTask task = tasks.underWay(taskId, by);
-        int position = (int) RecordedFinding.countOf(task.id);
+        int position = (int) RecordedFinding.everRecorded(task.id);
         if (position + findings.size() > MOST_OF_A_TASK) {
             throw Refused.conflict("A sheet takes at most " + MOST_OF_A_TASK + " findings");
         }
@@ -51,24 +55,52 @@ public class RecordingFindings {
         return recorded;
     }
 
-    private static List<Finding> checked(List<FindingEntry> entries) {
+    /** Takes a finding back that was wrong; it stays on record. */
+    @Transactional
+    public void takeBack(UUID taskId, UUID findingId, Signer by) {
+        CareTask task = tasks.underWay(taskId, by);
+        RecordedFinding finding = RecordedFinding.findById(findingId);
+        if (finding == null || !finding.taskId.equals(task.id)) {
+            throw Refused.notFound("finding " + findingId + " on this sheet");
+        }
+        if (WithdrawnFinding.findById(findingId) != null) {
+            throw Refused.conflict("The finding was taken back already");
+        }
+        var withdrawn = new WithdrawnFinding();
+        withdrawn.findingId = findingId;
+        withdrawn.taskId = task.id;
+        withdrawn.withdrawnAt = clock.instant();
+        withdrawn.withdrawnBy = by.username();
+        withdrawn.byLink = by.byLink();
+        withdrawn.persist();
+    }
+
+    /** Changes a finding: the old one is taken back, and a new one added; both or neither. */
+    @Transactional
+    public RecordedFinding change(UUID taskId, UUID findingId, FindingEntry entry, Signer by) {
+        takeBack(taskId, findingId, by);
+        return record(taskId, List.of(entry), by).get(0);
+    }
+
+    private static List<Finding> checked(List<FindingEntry> entries, RoofPlan plan) {
         var errors = new FieldErrors();
         errors.check(!entries.isEmpty(), "body", "names no finding");
         errors.check(entries.size() <= MOST_AT_ONCE, "body", "holds more than " + MOST_AT_ONCE + " findings");
         errors.refuseIfAny();
         List<Finding> findings = new ArrayList<>();
         for (int i = 0; i < entries.size(); i++) {
-            check(entries.get(i), "[" + i + "]", errors, findings);
+            check(entries.get(i), plan, "[" + i + "]", errors, findings);
         }
         errors.refuseIfAny();
         return findings;
     }
 
-    private static void check(FindingEntry entry, String place, FieldErrors errors, List<Finding> accepted) {
+    private static void check(
+            FindingEntry entry, RoofPlan plan, String place, FieldErrors errors, List<Finding> accepted) {
         if (!errors.present(entry, place)) {
             return;
         }
-        FindingEntry.Checked checked = entry.check();
+        FindingEntry.Checked checked = entry.placedOn(plan).check();
         if (checked instanceof FindingEntry.Checked.Accepted fine) {
             accepted.add(fine.finding());
         } else if (checked instanceof FindingEntry.Checked.Refused refused) {
@@ -84,6 +116,7 @@ public class RecordingFindings {
         recorded.setFinding(finding);
         recorded.recordedAt = at;
         recorded.recordedBy = by.username();
+        recorded.byLink = by.byLink();
         recorded.persist();
         return recorded;
     }

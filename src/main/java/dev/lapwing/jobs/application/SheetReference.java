@@ -31,6 +31,7 @@ public class SheetReference {
 
     private Cautions cautions;
     private WashSteps washSteps;
+    private WashSteps lookSteps;
     private DefaultPlans roofPlans;
     private CleanerRules cleanerRules;
     private List<Cleaner> cleaners;
@@ -39,6 +40,7 @@ public class SheetReference {
     void load() {
         cautions = Cautions.read(read(jobs.resolve("cautions.csv")));
         washSteps = WashSteps.read(read(jobs.resolve("wash-steps.csv")));
+        lookSteps = WashSteps.read(read(jobs.resolve("look-steps.csv")));
         roofPlans = new DefaultPlans(read(jobs.resolve("roof-plans.csv")));
         cleanerRules = new CleanerRules(
                 read(surfaces.resolve("surfaces.csv")),
@@ -61,6 +63,11 @@ public class SheetReference {
 
     public WashSteps washSteps() {
         return washSteps;
+    }
+
+    /** Returns what is looked at and felt, in order. */
+    public WashSteps lookSteps() {
+        return lookSteps;
     }
 
     /** Returns the plans that units begin with. */

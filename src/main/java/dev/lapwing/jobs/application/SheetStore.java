@@ -32,6 +32,7 @@ class SheetStore {
         sheet.statement = entry.statement().strip();
         sheet.signedName = entry.by().strip();
         sheet.signedBy = signer.username();
+        sheet.byLink = signer.byLink();
         sheet.signedAt = at;
         sheet.verdict = outcome.verdict();
         sheet.causes.add(task.id);

@@ -15,8 +15,10 @@ import dev.lapwing.jobs.domain.verdict.Reason;
 import dev.lapwing.jobs.domain.verdict.RuleTable;
 import dev.lapwing.jobs.domain.verdict.Situation;
 import dev.lapwing.jobs.storage.RecordedFinding;
+import dev.lapwing.jobs.storage.SheetEntries;
 import dev.lapwing.jobs.storage.SignedSheet;
 import dev.lapwing.platform.FieldErrors;
+import dev.lapwing.platform.Refused;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
@@ -71,6 +73,7 @@ public class SigningOff {
     public SignedOff signOff(UUID taskId, SignOffEntry entry, Signer signer) {
         refuseWrong(entry);
         CareTask task = tasks.underWay(taskId, signer);
+        refuseUnseen(task, entry);
         // the databases keep microseconds, and holds are compared with sheets
         Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
         Outcome outcome = rules.judge(findingsOf(task), situation(task, now));
@@ -93,6 +96,15 @@ public class SigningOff {
         errors.refuseIfAny();
     }
 
+    /** What somebody else entered meanwhile is looked at before it is signed for. */
+    private static void refuseUnseen(CareTask task, SignOffEntry entry) {
+        long entries = SheetEntries.of(task.id);
+        if (entry.seen() != null && entry.seen() != entries) {
+            throw Refused.conflict(
+                    "The sheet has entries that you have not seen. Look at the findings, then sign again.");
+        }
+    }
+
     private static List<Finding> findingsOf(CareTask task) {
         return RecordedFinding.of(task.id).stream()
                 .map(RecordedFinding::finding)
@@ -108,7 +120,7 @@ public class SigningOff {
     /** One look at the roof covers the strikes before it; an inspection with findings of its own is signed by itself. */
     private List<CareTask> coveredBy(CareTask task) {
         return tasks.alsoDoneBy(task).stream()
-                .filter(other -> RecordedFinding.countOf(other.id) == 0)
+                .filter(other -> RecordedFinding.of(other.id).isEmpty())
                 .toList();
     }
 

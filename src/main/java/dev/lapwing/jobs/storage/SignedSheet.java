@@ -54,6 +54,10 @@ public class SignedSheet extends PanacheEntityBase {
     @Column(name = "signed_by")
     public String signedBy;
 
+    /** Whether the signer came by the link of a mail. */
+    @Column(name = "by_link")
+    public boolean byLink;
+
     @Column(name = "signed_at")
     public Instant signedAt;
 

@@ -17,8 +17,11 @@ record FindingAnswer(
         String extent,
         Double lengthCm,
         String note,
+        Double x,
+        Double y,
         OffsetDateTime recordedAt,
-        String recordedBy) {
+        String recordedBy,
+        boolean byLink) {
 
     static FindingAnswer of(RecordedFinding finding, ZoneId zone) {
         return new FindingAnswer(
@@ -29,7 +32,10 @@ record FindingAnswer(
                 finding.extent == null ? null : Words.of(finding.extent),
                 finding.lengthCm,
                 finding.note,
+                finding.x,
+                finding.y,
                 finding.recordedAt.atZone(zone).toOffsetDateTime(),
-                finding.recordedBy);
+                finding.recordedBy,
+                finding.byLink);
     }
 }

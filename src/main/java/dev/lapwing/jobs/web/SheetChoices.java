@@ -21,15 +21,26 @@ public record SheetChoices(List<Choice> zones, List<Choice> kinds, List<Choice> 
             choices(Depth.values()),
             choices(Extent.values()));
 
-    /** A word as it is sent, and as it reads. */
-    public record Choice(String word, String label) {}
+    /** A word as it is sent, as it reads, and what it means or null. */
+    public record Choice(String word, String label, String hint) {}
 
     private static List<Choice> choices(Enum<?>[] values) {
         return Stream.of(values).map(value -> choice(Words.of(value))).toList();
     }
 
     private static Choice choice(String word) {
-        return new Choice(word, word.replace('-', ' '));
+        return new Choice(word, word.replace('-', ' '), hint(word));
+    }
+
+    private static String hint(String word) {
+        return switch (word) {
+            case "chalking" -> "powder on the hand";
+            case "void" -> "gap in the sealant";
+            case "adhesion" -> "edge picked";
+            case "soft-spot" -> "gives way";
+            case "attachment" -> "what is mounted";
+            default -> null;
+        };
     }
 
     /** Returns the name that a field has on the page. */
@@ -37,7 +48,8 @@ public record SheetChoices(List<Choice> zones, List<Choice> kinds, List<Choice> 
         return switch (field) {
             case "lengthCm" -> "Length";
             case "by" -> "Your name";
-            case "cautionsRead" -> "The cautions:";
+            case "read", "cautionsRead" -> "The cautions:";
+            case "weather" -> "Weather";
             case "dryAtInspection" -> "Dry roof:";
             case "statement" -> "Your statement";
             default -> field.substring(0, 1).toUpperCase(Locale.ROOT) + field.substring(1);

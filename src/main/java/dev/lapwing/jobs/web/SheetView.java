@@ -5,38 +5,36 @@ import java.util.List;
 import java.util.UUID;
 
 /**
- * What the page of a sheet shows.
+ * What the page of a sheet shows, in the order of the work.
  *
- * @param open whether it can be filled in now by the person who looks at it
- * @param closedBecause why it cannot, or null
- * @param membrane what is known of the membrane system
- * @param signed the signature and what it led to, or null
+ * @param username sign-in name of who looks; what they enter is kept on their phone under it
+ * @param stateJson the state once more, for the script
  */
 public record SheetView(
         UUID id,
+        String username,
         String unit,
         String kind,
-        String state,
-        boolean open,
-        String closedBecause,
+        String word,
+        String why,
         List<Text> cautions,
+        List<Fact> facts,
         List<String> ladder,
         List<CleanerLine> cleaners,
         List<Text> washSteps,
-        String membrane,
-        List<FindingLine> findings,
-        Signed signed) {
+        List<Text> lookSteps,
+        PlanView plan,
+        SheetState state,
+        String stateJson) {
+
+    /** Returns the dots of the findings on the plan. */
+    public List<PlanView.Dot> dots() {
+        return plan.dots(state.findings());
+    }
+
+    /** A fact of the roof with its name. */
+    public record Fact(String name, String value) {}
 
     /** A cleaner of the house, and whether this roof bears it. */
     public record CleanerLine(String name, boolean allowed, String because) {}
-
-    /** A finding in words, with who recorded it when. */
-    public record FindingLine(String words, String note, String when, String who) {}
-
-    /** A signed sheet. */
-    public record Signed(
-            String by, String when, String statement, String verdict, List<String> reasons, List<Work> followUps) {}
-
-    /** Work that follows. */
-    public record Work(UUID task, String words) {}
 }

@@ -5,9 +5,11 @@ import dev.lapwing.care.domain.TaskKind;
 import dev.lapwing.care.domain.TaskState;
 import dev.lapwing.care.storage.CareTask;
 import dev.lapwing.care.storage.Hold;
+import dev.lapwing.fleet.ServiceState;
 import dev.lapwing.fleet.Unit;
 import dev.lapwing.record.UnitHistory;
 import dev.lapwing.returns.MarkedNote;
+import dev.lapwing.use.application.ReadingUse;
 import dev.lapwing.web.Dates;
 import dev.lapwing.web.Pages;
 import dev.lapwing.web.PersonNames;
@@ -21,6 +23,7 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.UUID;
@@ -36,7 +39,8 @@ class UnitPage {
     record HeldBy(String cause, String words, String since, UUID question) {}
 
     /** Open work. */
-    record Work(UUID id, String kind, String standing, String due, String state, String who, String why) {}
+    record Work(
+            UUID id, String kind, String standing, String due, String state, String who, String why, String question) {}
 
     /** What happened, as the page shows it. */
     record Happened(
@@ -54,9 +58,11 @@ class UnitPage {
             String number,
             String kind,
             String depot,
+            String service,
             List<HeldBy> holds,
             List<Work> work,
             List<UnitFacts.Fact> facts,
+            UnitUseView use,
             List<Happened> history) {}
 
     @CheckedTemplate(basePath = "record")
@@ -66,6 +72,9 @@ class UnitPage {
 
     @Inject
     UnitHistory history;
+
+    @Inject
+    ReadingUse reading;
 
     @Inject
     PersonNames names;
@@ -81,10 +90,13 @@ class UnitPage {
     public Response show(@RestPath String number) {
         Unit unit = Unit.require(number);
         ZoneId zone = unit.depot.zoneId();
+        Instant now = clock.instant();
+        ServiceState service = unit.serviceState(unit.depot.dateAt(now));
         return pages.show(Templates.unit(new View(
                 unit.number,
                 unit.kind.word(),
                 unit.depot.name,
+                service == ServiceState.IN_SERVICE ? null : service.word(),
                 Hold.openOf(List.of(unit.id)).stream()
                         .map(hold -> new HeldBy(
                                 hold.cause.word(),
@@ -93,7 +105,9 @@ class UnitPage {
                                 hold.cause == HoldCause.QUESTION ? hold.causeId : null))
                         .toList(),
                 work(unit),
-                UnitFacts.of(unit),
+                UnitFacts.of(
+                        unit, reading.of(List.of(unit.id), now).get(unit.id).inForce()),
+                UnitUseView.of(unit, now, names),
                 history.of(unit, MOST_OF_EACH).stream()
                         .map(event -> happened(event, zone))
                         .toList())));
@@ -109,7 +123,8 @@ class UnitPage {
                         task.kind == TaskKind.STRIKE_INSPECTION ? "at once" : Dates.day(task.due),
                         task.state.word(),
                         names.of(task.assignee),
-                        task.why))
+                        task.why,
+                        task.question))
                 .toList();
     }
 

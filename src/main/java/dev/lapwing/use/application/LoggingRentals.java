@@ -51,13 +51,13 @@ public class LoggingRentals {
 
     private void fill(Rental rental, RentalEntry entry) {
         var errors = new FieldErrors();
-        RentalSpan.check(entry.out(), entry.back(), clock.instant(), errors);
-        errors.atMost(entry.reference(), RentalSpan.LONGEST_REFERENCE, "reference");
+        LogTimes.check(new LogTimes("out", entry.out()), new LogTimes("back", entry.back()), clock.instant(), errors);
+        errors.atMost(entry.reference(), LogTimes.LONGEST_REFERENCE, "reference");
         errors.refuseIfAny();
-        Instant out = RentalSpan.exact(entry.out());
-        Instant back = RentalSpan.exact(entry.back());
+        Instant out = LogTimes.exact(entry.out());
+        Instant back = LogTimes.exact(entry.back());
         Rental.sharingTime(rental.unit, rental.id, out, back)
-                .ifPresent(other -> errors.check(false, "out", RentalSpan.overlap(other.outAt, other.backAt)));
+                .ifPresent(other -> errors.check(false, "out", LogTimes.overlap("rental", other.outAt, other.backAt)));
         errors.refuseIfAny();
         rental.outAt = out;
         rental.backAt = back;

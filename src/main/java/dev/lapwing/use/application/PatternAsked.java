@@ -4,13 +4,11 @@ import dev.lapwing.platform.FieldError;
 import dev.lapwing.platform.FieldErrors;
 import dev.lapwing.use.domain.UsePattern;
 import dev.lapwing.use.storage.SetPattern;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.UUID;
 
 /**
  * A use pattern as a coordinator asks for it, however it is sent.
@@ -45,24 +43,18 @@ record PatternAsked(String pattern, String reason, LocalDate until) {
         return errors.list();
     }
 
-    /** Stores what was asked; what was set before and is the same keeps its date and its person. */
-    void store(UUID unitId, SetPattern before, Instant now, String by) {
-        UsePattern wanted = PATTERNS.get(plain());
-        boolean same = before != null
-                && before.pattern == wanted
-                && before.reason.equals(reason.strip())
-                && Objects.equals(before.setUntil, until);
-        if (same) {
-            return;
-        }
-        SetPattern set = before == null ? new SetPattern() : before;
-        set.unitId = unitId;
-        set.pattern = wanted;
+    /** Returns whether this is what is set already. */
+    boolean isSameAs(SetPattern set) {
+        return set.pattern == PATTERNS.get(plain())
+                && set.reason.equals(reason.strip())
+                && Objects.equals(set.setUntil, until);
+    }
+
+    /** Fills in what was asked, once it was found to be right. */
+    void fill(SetPattern set) {
+        set.pattern = PATTERNS.get(plain());
         set.reason = reason.strip();
-        set.setBy = by;
-        set.setAt = now;
         set.setUntil = until;
-        set.persist();
     }
 
     private String plain() {

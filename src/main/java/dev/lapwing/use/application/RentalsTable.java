@@ -45,11 +45,11 @@ class RentalsTable implements CsvTable {
     /** A row with the times it was read as. */
     private record Entry(CsvRow row, Unit unit, OffsetDateTime out, OffsetDateTime back) {
         Instant outAt() {
-            return RentalSpan.exact(out);
+            return LogTimes.exact(out);
         }
 
         Instant backAt() {
-            return RentalSpan.exact(back);
+            return LogTimes.exact(back);
         }
     }
 
@@ -94,8 +94,8 @@ class RentalsTable implements CsvTable {
         OffsetDateTime out = row.read("out", OffsetDateTime::parse, NOT_A_TIME).orElse(null);
         OffsetDateTime back =
                 row.read("back", OffsetDateTime::parse, NOT_A_TIME).orElse(null);
-        RentalSpan.check(out, back, now, errors);
-        errors.atMost(row.text("reference"), RentalSpan.LONGEST_REFERENCE, "reference");
+        LogTimes.check(new LogTimes("out", out), new LogTimes("back", back), now, errors);
+        errors.atMost(row.text("reference"), LogTimes.LONGEST_REFERENCE, "reference");
         row.reject(errors.list(), Function.identity());
         return new Entry(row, unit, out, back);
     }
@@ -116,7 +116,7 @@ class RentalsTable implements CsvTable {
         Instant back = row.has("back") || known == null ? entry.backAt() : known.backAt;
         Rental other = logs.sharingTime(entry.unit(), known, entry.outAt(), back);
         if (other != null) {
-            row.reject("out", RentalSpan.overlap(other.outAt, other.backAt));
+            row.reject("out", LogTimes.overlap("rental", other.outAt, other.backAt));
             return;
         }
         Rental rental = known == null ? new Rental() : known;

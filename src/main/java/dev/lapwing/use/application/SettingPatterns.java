@@ -1,5 +1,6 @@
 package dev.lapwing.use.application;
 
+import dev.lapwing.fleet.Unit;
 import dev.lapwing.fleet.UnitSaved;
 import dev.lapwing.platform.FieldError;
 import dev.lapwing.platform.Refused;
@@ -7,6 +8,7 @@ import dev.lapwing.use.storage.SetPattern;
 import jakarta.annotation.Priority;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
+import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.util.List;
 
@@ -14,6 +16,9 @@ import java.util.List;
 @ApplicationScoped
 class SettingPatterns {
     private static final int BEFORE_THE_WORK_IS_PLANNED = 100;
+
+    @Inject
+    KeepingPatterns keeping;
 
     /** Sets the pattern when one was sent, and else leaves what was set before. */
     @Transactional(Transactional.TxType.MANDATORY)
@@ -26,6 +31,15 @@ class SettingPatterns {
         if (!wrong.isEmpty()) {
             throw Refused.invalid(wrong);
         }
-        asked.store(saved.unitId(), SetPattern.findById(saved.unitId()), saved.at(), saved.by());
+        Unit unit = Unit.findById(saved.unitId());
+        SetPattern before = SetPattern.findById(saved.unitId());
+        if (before != null && asked.isSameAs(before)) {
+            return;
+        }
+        boolean over = saved.patternUntil() != null && saved.patternUntil().isBefore(unit.depot.dateAt(saved.at()));
+        if (over) {
+            throw Refused.invalid("usePattern.until", "lies in the past");
+        }
+        keeping.set(unit, asked, before, saved.at(), saved.by());
     }
 }

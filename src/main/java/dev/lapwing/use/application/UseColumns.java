@@ -7,6 +7,7 @@ import dev.lapwing.fleet.imports.CsvTable.Column;
 import dev.lapwing.use.domain.Season;
 import dev.lapwing.use.storage.SetPattern;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -27,6 +28,9 @@ class UseColumns implements RegisterColumns {
     private static final String UNTIL = "useUntil";
     private static final String OPENS = "seasonOpens";
     private static final String CLOSES = "seasonCloses";
+
+    @Inject
+    KeepingPatterns keeping;
 
     @Override
     public List<Column> columns() {
@@ -82,12 +86,12 @@ class UseColumns implements RegisterColumns {
         });
     }
 
-    private static void pattern(Unit unit, CsvRow row, SetPattern before, Instant now, String by) {
+    private void pattern(Unit unit, CsvRow row, SetPattern before, Instant now, String by) {
         PatternAsked asked = asked(row);
         if (asked.isSomething()) {
-            asked.store(unit.id, before, now, by);
+            keeping.set(unit, asked, before, now, by);
         } else if (before != null) {
-            before.delete();
+            keeping.end(unit, before, now, by, "import");
         }
     }
 

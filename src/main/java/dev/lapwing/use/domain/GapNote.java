@@ -19,9 +19,10 @@ public final class GapNote {
     /**
      * Returns the note for the due list.
      *
+     * @param due day the work is due
      * @param late last day before the work is called late
      */
-    public static String of(YardGaps gaps, Instant now, LocalDate late, ZoneId zone) {
+    public static String of(YardGaps gaps, Instant now, LocalDate due, LocalDate late, ZoneId zone) {
         YardGap here = gaps.at(now);
         if (here == null) {
             YardGap next = gaps.after(now);
@@ -31,7 +32,11 @@ public final class GapNote {
             return "in the yard, nothing booked";
         }
         String stay = "in the yard until " + text(here.until(), now, zone);
-        return backInTime(gaps, here.until(), late, zone) ? stay : stay + ", not back before the work is late";
+        if (backInTime(gaps, here.until(), late, zone)) {
+            return stay;
+        }
+        boolean beforeDue = here.until().atZone(zone).toLocalDate().isBefore(due);
+        return stay + (beforeDue ? ", goes out before its work is due" : "") + ", not back before the work is late";
     }
 
     private static boolean backInTime(YardGaps gaps, Instant out, LocalDate late, ZoneId zone) {

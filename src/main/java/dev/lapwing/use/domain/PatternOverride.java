@@ -38,19 +38,26 @@ public record PatternOverride(UsePattern pattern, String reason, String by, Loca
                 .filter(override -> override.covers(today))
                 .max(Comparator.comparing(PatternOverride::from))
                 .orElse(null);
-        if (running != null) {
-            boolean sameCare = running.pattern() == derived.pattern().caredForAs();
-            LocalDate since = sameCare ? derived.since() : running.startThrough(overrides);
-            return new UseInForce(running.pattern(), since, running.why());
+        if (running == null) {
+            LocalDate since = afterOther(derived.pattern().caredForAs(), derived.since(), overrides, today);
+            return new UseInForce(derived.pattern(), since, derived.why());
         }
+        boolean sameCare = running.pattern() == derived.pattern().caredForAs();
+        LocalDate began = sameCare ? derived.since() : running.startThrough(overrides);
+        LocalDate since = afterOther(running.pattern(), began, overrides, today);
+        return new UseInForce(running.pattern(), since, running.why());
+    }
+
+    /** Returns the day after the last override of another pattern, or the given day, whichever is later. */
+    private static LocalDate afterOther(
+            UsePattern pattern, LocalDate began, List<PatternOverride> overrides, LocalDate today) {
         return overrides.stream()
                 .filter(override -> override.until().isBefore(today))
-                .filter(override -> override.pattern() != derived.pattern().caredForAs())
+                .filter(override -> override.pattern() != pattern)
                 .map(override -> override.until().plusDays(1))
-                .filter(end -> derived.since() == null || end.isAfter(derived.since()))
+                .filter(end -> began == null || end.isAfter(began))
                 .max(LocalDate::compareTo)
-                .map(end -> new UseInForce(derived.pattern(), end, derived.why()))
-                .orElse(derived);
+                .orElse(began);
     }
 
     private boolean covers(LocalDate day) {

@@ -12,10 +12,8 @@ import jakarta.persistence.ManyToOne;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Collectors;
 
 /** One time a unit was out, is out, or is booked to go out. */
 @Entity
@@ -46,20 +44,11 @@ public class Rental extends PanacheEntityBase {
                 .orElseThrow(() -> Refused.notFound("rental " + id + " of unit " + unit.number));
     }
 
-    /** Returns when each unit goes out next after an instant; a unit with nothing booked is left out. */
-    public static Map<UUID, Instant> nextOut(Collection<UUID> unitIds, Instant now) {
-        if (unitIds.isEmpty()) {
-            return Map.of();
-        }
-        return getEntityManager()
-                .createQuery(
-                        "select r.unit.id, min(r.outAt) from Rental r where r.unit.id in :units and r.outAt > :now"
-                                + " group by r.unit.id",
-                        Object[].class)
-                .setParameter("units", unitIds)
-                .setParameter("now", now)
-                .getResultStream()
-                .collect(Collectors.toMap(row -> (UUID) row[0], row -> (Instant) row[1]));
+    /** Returns the rentals of units that end after an instant or have no end. */
+    static List<Rental> endingAfter(Collection<UUID> unitIds, Instant instant) {
+        return unitIds.isEmpty()
+                ? List.of()
+                : list("unit.id in ?1 and (backAt is null or backAt > ?2)", unitIds, instant);
     }
 
     /** Returns a page of a unit's rentals, latest first, those before an instant if given. */

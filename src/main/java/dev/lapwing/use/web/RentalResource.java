@@ -2,7 +2,6 @@ package dev.lapwing.use.web;
 
 import dev.lapwing.fleet.Unit;
 import dev.lapwing.platform.Identifier;
-import dev.lapwing.platform.Refused;
 import dev.lapwing.use.application.LoggingRentals;
 import dev.lapwing.use.application.RentalEntry;
 import dev.lapwing.use.storage.Rental;
@@ -18,8 +17,6 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.PUT;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
-import java.time.Instant;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import org.jboss.resteasy.reactive.RestPath;
 import org.jboss.resteasy.reactive.RestQuery;
@@ -36,7 +33,7 @@ class RentalResource {
     public Page<RentalAnswer> list(@RestPath String number, @RestQuery Integer limit, @RestQuery String after) {
         int size = Page.limit(limit);
         Unit unit = Unit.require(number);
-        List<Rental> found = Rental.before(unit, cursor(after), size + 1);
+        List<Rental> found = Rental.before(unit, LogCursor.read(after), size + 1);
         return Page.of(found, size, Rental.count("unit", unit), rental -> rental.outAt.toString())
                 .map(RentalAnswer::of);
     }
@@ -57,16 +54,5 @@ class RentalResource {
     @Transactional
     public RentalAnswer change(@RestPath String number, @RestPath String id, RentalEntry entry) {
         return RentalAnswer.of(logging.change(number, Identifier.of("rental", id), Bodies.require(entry)));
-    }
-
-    private static Instant cursor(String after) {
-        if (after == null || after.isBlank()) {
-            return null;
-        }
-        try {
-            return Instant.parse(after);
-        } catch (DateTimeParseException wrong) {
-            throw Refused.invalid("after", "is not a cursor of this list");
-        }
     }
 }

@@ -1,31 +1,23 @@
 package dev.lapwing.use.web;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import dev.lapwing.fleet.Unit;
 import dev.lapwing.fleet.UnitFacet;
-import dev.lapwing.use.domain.PatternOverride;
+import dev.lapwing.use.application.ReadingUse;
 import dev.lapwing.use.domain.UseInForce;
 import dev.lapwing.use.domain.UsePattern;
-import dev.lapwing.use.storage.Judgement;
 import dev.lapwing.use.storage.SetPattern;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.Clock;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /** Adds to a unit how it is used. */
 @ApplicationScoped
 class UseFacet implements UnitFacet {
-    private static final UseInForce NOT_JUDGED = new UseInForce(UsePattern.UNKNOWN, null, "no rental log read yet");
-
     /**
      * The pattern that counts for a unit.
      *
@@ -42,6 +34,9 @@ class UseFacet implements UnitFacet {
     record SetUse(String pattern, String reason, String by, LocalDate until) {}
 
     @Inject
+    ReadingUse reading;
+
+    @Inject
     Clock clock;
 
     @Override
@@ -51,25 +46,14 @@ class UseFacet implements UnitFacet {
 
     @Override
     public Map<UUID, Object> valuesOf(Collection<UUID> unitIds) {
-        if (unitIds.isEmpty()) {
-            return Map.of();
-        }
-        Instant now = clock.instant();
-        Map<UUID, UseInForce> judged =
-                Judgement.of(unitIds).stream().collect(Collectors.toMap(Judgement::unitId, Judgement::use));
-        Map<UUID, SetPattern> set =
-                SetPattern.of(unitIds).stream().collect(Collectors.toMap(one -> one.unitId, Function.identity()));
         Map<UUID, Object> values = new HashMap<>();
-        for (Unit unit : Unit.<Unit>list("from Unit u join fetch u.depot where u.id in ?1", unitIds)) {
-            UseInForce derived = judged.getOrDefault(unit.id, NOT_JUDGED);
-            values.put(unit.id, use(unit, derived, set.get(unit.id), now));
-        }
+        reading.of(unitIds, clock.instant()).forEach((unit, use) -> values.put(unit, answer(use)));
         return values;
     }
 
-    private static Use use(Unit unit, UseInForce derived, SetPattern set, Instant now) {
-        List<PatternOverride> overrides = set == null ? List.of() : List.of(set.override(unit.depot.zoneId()));
-        UseInForce use = PatternOverride.inForce(derived, overrides, unit.depot.dateAt(now));
+    private static Use answer(ReadingUse.Use read) {
+        UseInForce use = read.inForce();
+        SetPattern set = read.set();
         String doubt = use.pattern() == UsePattern.UNKNOWN ? "; cared for as full-time" : "";
         SetUse setUse = set == null ? null : new SetUse(set.pattern.word(), set.reason, set.setBy, set.setUntil);
         return new Use(use.pattern().caredForAs().word(), use.why() + doubt, use.since(), setUse);

@@ -77,15 +77,15 @@ class StrikeMailTest {
         var parts = (MimeMultipart) read.getContent();
         String text = (String) parts.getBodyPart(0).getContent();
         String html = (String) parts.getBodyPart(1).getContent();
-        String link = "http://localhost:8080/tasks/" + task;
+        String link = "http://localhost:8080/job/";
         assertThat(text)
                 .contains("> " + STRUCK)
-                .contains("Open the task: " + link)
+                .contains("Open the sheet, without signing in: " + link)
                 .contains("Falls kill")
-                .contains("Treat it as no-walk: inspect from a ladder")
-                .contains("Stop if it is wet, icy or windy")
-                .contains("come first");
-        assertThat(html).contains("href=\"" + link + "\"").contains(STRUCK).contains("Falls kill");
+                .contains("treat it as no-walk and inspect from the ladder only")
+                .contains("Wet, icy or windy: stop")
+                .contains("come before anything written here");
+        assertThat(html).contains("href=\"" + link).contains(STRUCK).contains("Falls kill");
     }
 
     @Test

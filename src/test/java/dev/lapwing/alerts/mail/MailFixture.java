@@ -35,7 +35,8 @@ public final class MailFixture {
             Duration tick,
             int senders,
             int hourly,
-            Duration longestWait)
+            Duration longestWait,
+            Duration staleAfter)
             implements MailSettings {}
 
     static Server server(int port) {
@@ -56,7 +57,8 @@ public final class MailFixture {
                 Duration.ofSeconds(3),
                 4,
                 30,
-                Duration.ofMinutes(15));
+                Duration.ofMinutes(15),
+                Duration.ofHours(12));
     }
 
     public static MailBuilder builder() {

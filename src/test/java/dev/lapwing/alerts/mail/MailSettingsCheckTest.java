@@ -41,7 +41,8 @@ class MailSettingsCheckTest {
                 Duration.ofSeconds(3),
                 0,
                 0,
-                Duration.ofMinutes(15));
+                Duration.ofMinutes(15),
+                Duration.ZERO);
 
         assertThat(String.join("\n", MailSettingsCheck.problems(settings)))
                 .contains(
@@ -50,6 +51,7 @@ class MailSettingsCheckTest {
                         "lapwing.mail.hourly",
                         "lapwing.mail.outage-pause",
                         "lapwing.mail.longest-pause",
+                        "lapwing.mail.stale-after",
                         "lapwing.mail.smtp.host",
                         "lapwing.mail.smtp.port",
                         "lapwing.mail.smtp.timeout",

@@ -215,6 +215,30 @@ class ChangeOfFactsTest {
         }
 
         @Test
+        void roofPutOnWhileTheUnitWasAwayCountsToo() {
+            var unit = fullTimeUnit().inspected("2026-03-01");
+            unit.service = new Service(date("2026-09-20"), date("2026-06-01"), null, false);
+            unit.roof = new Roof("tpo", "walkable", date("2026-09-10"), false, false);
+
+            unit.sweep("2026-09-20");
+
+            assertThat(unit.onlyOpen().window().due()).isEqualTo(date("2026-12-10"));
+        }
+
+        @Test
+        void workPlannedBeforeTheNewRoofWasHeardOfGoesToo() {
+            var unit = fullTimeUnit().inspected("2026-06-01");
+            unit.sweep("2026-09-11");
+            assertThat(unit.onlyOpen().window().due()).isEqualTo(date("2026-08-31"));
+
+            unit.roof = new Roof("tpo", "walkable", date("2026-09-10"), false, false);
+            unit.sweep("2026-09-11");
+
+            assertThat(unit.calledOff).containsExactly("the roof was replaced on 10 Sep 2026");
+            assertThat(unit.onlyOpen().window().due()).isEqualTo(date("2026-12-10"));
+        }
+
+        @Test
         void overdueWorkOnTheOldRoofGoesWithIt() {
             var unit = fullTimeUnit().inspected("2026-03-01");
             unit.sweep("2026-03-01");

@@ -2,7 +2,11 @@ package dev.lapwing.care.domain;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -83,6 +87,39 @@ class RecurrenceTest {
         }
     }
 
+    /** Going a month forward and back again loses the day; so the code only ever counts forward from the first date. */
+    @ParameterizedTest
+    @MethodSource("thereAndBackRows")
+    void monthsAreNeverCountedBackwards(CSVRecord row) {
+        LocalDate clipped = Every.months(1).after(start(row), 1);
+
+        assertThat(clipped.minusMonths(1)).isEqualTo(dates(row).get(0)).isNotEqualTo(start(row));
+        assertThat(Every.months(1).after(start(row), 0)).isEqualTo(start(row));
+    }
+
+    /** A day on from a local time that a clock change takes away or doubles, as the due time of event work counts it. */
+    @ParameterizedTest
+    @MethodSource("zoneRows")
+    void aDayOnThroughAClockChange(CSVRecord row) {
+        String[] start = row.get("dtstart").split(" ");
+        ZoneId zone = ZoneId.of(start[1]);
+        Instant reported = LocalDateTime.parse(start[0]).atZone(zone).toInstant();
+
+        Instant due = ZonesTest.event(TaskOrigin.WATER_INSIDE, zone, reported).dueAt();
+
+        assertThat(due.atZone(zone).toOffsetDateTime()).isEqualTo(OffsetDateTime.parse(row.get("first_n")));
+    }
+
+    @Test
+    void everyRowOfTheFileIsChecked() {
+        long checked = Stream.of(
+                        rfcRows(), anchoredJavaTimeRows(), chainedJavaTimeRows(), thereAndBackRows(), zoneRows())
+                .mapToLong(Stream::count)
+                .sum();
+
+        assertThat(checked).isEqualTo(CheckValues.rows("recurrence.csv").size());
+    }
+
     @Property
     void daysAgreeWithTheReferenceLibrary(
             @ForAll @IntRange(min = 0, max = 30000) int start, @ForAll @IntRange(min = 1, max = 400) int days) {
@@ -135,6 +172,14 @@ class RecurrenceTest {
 
     static Stream<CSVRecord> chainedJavaTimeRows() {
         return rows("java_time_clip_case").filter(row -> row.get("rule").contains("chained"));
+    }
+
+    static Stream<CSVRecord> thereAndBackRows() {
+        return rows("java_time_clip_case").filter(row -> row.get("rule").contains("plusMonths(-1)"));
+    }
+
+    static Stream<CSVRecord> zoneRows() {
+        return rows("java_time_zone_case");
     }
 
     static Stream<CSVRecord> skipRows() {

@@ -104,4 +104,45 @@ class RuleFileTest {
         assertThat(RuleCheck.unversionedChanges(RULES, newVersion)).isEmpty();
         assertThat(RuleCheck.unversionedChanges(RULES, RULES)).isEmpty();
     }
+
+    @Test
+    void aVersionThatWasOnceInForceKeepsItsContent() {
+        CareRules second = RuleFile.read(fullTimeEvery(85, 2), SURFACES);
+        CareRules third = RuleFile.read(fullTimeEvery(80, 3), SURFACES);
+        CareRules secondWithOtherContent = RuleFile.read(fullTimeEvery(84, 2), SURFACES);
+
+        assertThat(RuleCheck.changedUnderTheirVersion(List.of(RULES, second, third), secondWithOtherContent))
+                .isEqualTo(List.of(
+                        "full-time: version 2 was in force with another content, so the version must be a new one"));
+        assertThat(RuleCheck.changedUnderTheirVersion(List.of(RULES, second), third))
+                .isEmpty();
+    }
+
+    private static String fullTimeEvery(int days, int version) {
+        return rulesJson()
+                .replaceFirst("\"91 days\"", "\"" + days + " days\"")
+                .replaceFirst("\"version\": 1", "\"version\": " + version);
+    }
+
+    @Test
+    void aProblemNamesTheLineOfItsField() {
+        String json = rulesJson().replace("\"at once\"", "\"2 days\"").replace("\"underTrees\"", "\"underTree\"");
+
+        assertThatThrownBy(() -> RuleFile.read(json, SURFACES))
+                .isInstanceOfSatisfying(
+                        BadRules.class,
+                        bad -> assertThat(bad.found()).singleElement().satisfies(problem -> {
+                            assertThat(problem.field()).isEqualTo("underTree");
+                            assertThat(problem.line()).isEqualTo(lineOf(json, "underTree"));
+                        }));
+        String late = rulesJson().replace("\"at once\"", "\"2 days\"");
+        assertThatThrownBy(() -> RuleFile.read(late, SURFACES))
+                .isInstanceOfSatisfying(
+                        BadRules.class,
+                        bad -> assertThat(bad.found().get(0).line()).isEqualTo(lineOf(late, "\"id\": \"strike\"") - 1));
+    }
+
+    private static int lineOf(String json, String text) {
+        return (int) json.substring(0, json.indexOf(text) + 1).lines().count();
+    }
 }

@@ -91,7 +91,8 @@ class ZonesTest {
                 .isEqualTo(date(due));
     }
 
-    private static Change.Create event(TaskOrigin origin, ZoneId zone, Instant at) {
+    /** Returns the work that answers an event at a depot in a zone. */
+    static Change.Create event(TaskOrigin origin, ZoneId zone, Instant at) {
         LocalDate day = at.atZone(zone).toLocalDate();
         var unit = fullTimeUnit();
         unit.zone = zone;

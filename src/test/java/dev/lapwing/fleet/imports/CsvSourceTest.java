@@ -125,7 +125,7 @@ class CsvSourceTest {
 
     private static List<FieldError> wrongWithHeader(byte[] file) throws IOException {
         var errors = new FieldErrors();
-        try (var source = CsvSource.open(new ByteArrayInputStream(file), TABLE, errors)) {
+        try (var source = CsvSource.open(new ByteArrayInputStream(file), TABLE, null, errors)) {
             assertThat(source.header()).isNotNull();
         }
         return errors.list();
@@ -138,7 +138,7 @@ class CsvSourceTest {
     static List<CsvRow> read(byte[] file) throws IOException {
         var errors = new FieldErrors();
         List<CsvRow> rows = new ArrayList<>();
-        try (var source = CsvSource.open(new ByteArrayInputStream(file), TABLE, errors)) {
+        try (var source = CsvSource.open(new ByteArrayInputStream(file), TABLE, null, errors)) {
             assertThat(errors.list()).isEmpty();
             for (CsvRow row = source.next(); row != null; row = source.next()) {
                 rows.add(row);

@@ -50,6 +50,17 @@ class PatternOverrideTest {
     }
 
     @Test
+    void overrideThatFollowsOneOfAnotherPatternBeganWhenThatEnded() {
+        var after = new PatternOverride(
+                UsePattern.FULL_TIME, "long lets", "kim", LocalDate.of(2027, 4, 1), LocalDate.of(2027, 12, 31));
+
+        UseInForce use = PatternOverride.inForce(DERIVED, List.of(after, WINTER), LocalDate.of(2027, 6, 1));
+
+        assertThat(use.pattern()).isEqualTo(UsePattern.FULL_TIME);
+        assertThat(use.since()).isEqualTo(after.from());
+    }
+
+    @Test
     void theOverrideThatBeganLastCounts() {
         var later = new PatternOverride(
                 UsePattern.FULL_TIME, "winter lets", "kim", LocalDate.of(2026, 12, 1), LocalDate.of(2026, 12, 31));

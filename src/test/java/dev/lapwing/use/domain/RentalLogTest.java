@@ -93,20 +93,21 @@ class RentalLogTest {
                 .isEqualTo(at("2026-07-10T09:00"));
     }
 
-    @ParameterizedTest(name = "at {0}, late after {1}: {2}")
+    @ParameterizedTest(name = "at {0}, due {1}, late after {2}: {3}")
     @CsvSource({
-        "2026-07-15T12:00, 2026-07-16, in the yard until Friday 09:00",
-        "2026-07-15T12:00, 2026-07-25, 'in the yard until Friday 09:00'",
-        "2026-07-15T12:00, 2026-07-20, 'in the yard until Friday 09:00, not back before the work is late'",
-        "2026-07-08T12:00, 2026-07-16, in the yard until Fri 17 Jul 2026 09:00",
-        "2026-07-18T12:00, 2026-07-20, out until Sat 25 Jul 2026 17:30",
-        "2026-07-26T12:00, 2026-07-20, 'in the yard, nothing booked'",
+        "2026-07-15T12:00, 2026-07-16, 2026-07-16, in the yard until Friday 09:00",
+        "2026-07-15T12:00, 2026-07-20, 2026-07-25, 'in the yard until Friday 09:00'",
+        "2026-07-15T12:00, 2026-07-17, 2026-07-20, 'in the yard until Friday 09:00, not back before the work is late'",
+        "2026-07-15T12:00, 2026-07-18, 2026-07-20, 'in the yard until Friday 09:00, goes out before its work is due, not back before the work is late'",
+        "2026-07-08T12:00, 2026-07-16, 2026-07-16, in the yard until Fri 17 Jul 2026 09:00",
+        "2026-07-18T12:00, 2026-07-20, 2026-07-20, out until Sat 25 Jul 2026 17:30",
+        "2026-07-26T12:00, 2026-07-20, 2026-07-20, 'in the yard, nothing booked'",
     })
-    void noteSaysWhereTheUnitIsAndWhetherTheWorkFitsIn(LocalDateTime now, LocalDate late, String note) {
+    void noteSaysWhereTheUnitIsAndWhetherTheWorkFitsIn(LocalDateTime now, LocalDate due, LocalDate late, String note) {
         Instant moment = now.atZone(OSLO).toInstant();
         var gaps = YardGaps.from(moment, List.of(rental("2026-07-17T09:00", "2026-07-25T17:30")));
 
-        assertThat(GapNote.of(gaps, moment, late, OSLO)).isEqualTo(note);
+        assertThat(GapNote.of(gaps, moment, due, late, OSLO)).isEqualTo(note);
     }
 
     @Test
@@ -116,6 +117,7 @@ class RentalLogTest {
         assertThat(GapNote.of(
                         YardGaps.from(now, List.of(rental("2026-07-17T09:00", null))),
                         now,
+                        LocalDate.of(2026, 7, 20),
                         LocalDate.of(2026, 7, 20),
                         KATHMANDU))
                 .isEqualTo("out, return not known");

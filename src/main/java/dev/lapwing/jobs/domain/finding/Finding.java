@@ -1,5 +1,6 @@
 package dev.lapwing.jobs.domain.finding;
 
+import dev.lapwing.jobs.domain.roof.Point;
 import java.math.BigDecimal;
 import java.util.Optional;
 
@@ -11,8 +12,10 @@ import java.util.Optional;
  * @param extent null when not recorded; always there for adhesion
  * @param lengthCm length in centimetres, more than 0, or null when not recorded
  * @param note empty when there is none
+ * @param at the place on the plan, or null when only the zone was named
  */
-public record Finding(String zone, FindingKind kind, Depth depth, Extent extent, Double lengthCm, String note) {
+public record Finding(
+        String zone, FindingKind kind, Depth depth, Extent extent, Double lengthCm, String note, Point at) {
     public Finding {
         if (kind == FindingKind.CRACK && depth == null) {
             throw new IllegalArgumentException("a crack has a depth");
@@ -20,6 +23,11 @@ public record Finding(String zone, FindingKind kind, Depth depth, Extent extent,
         if (kind == FindingKind.ADHESION && extent == null) {
             throw new IllegalArgumentException("an adhesion finding has an extent");
         }
+    }
+
+    /** A finding of which only the zone is known. */
+    public Finding(String zone, FindingKind kind, Depth depth, Extent extent, Double lengthCm, String note) {
+        this(zone, kind, depth, extent, lengthCm, note, null);
     }
 
     public Optional<Double> length() {

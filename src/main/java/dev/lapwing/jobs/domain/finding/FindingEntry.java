@@ -2,16 +2,39 @@ package dev.lapwing.jobs.domain.finding;
 
 import dev.lapwing.jobs.domain.FieldError;
 import dev.lapwing.jobs.domain.Words;
+import dev.lapwing.jobs.domain.roof.Point;
+import dev.lapwing.jobs.domain.roof.RoofPlan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** A finding as it was typed or sent, before it is checked; any part may be null. */
-public record FindingEntry(String zone, String kind, String depth, String extent, Double lengthCm, String note) {
+/**
+ * A finding as it was typed or sent, before it is checked; any part may be null.
+ *
+ * @param x with {@code y} the place on the plan, see {@link Point}; both or neither
+ */
+public record FindingEntry(
+        String zone, String kind, String depth, String extent, Double lengthCm, String note, Double x, Double y) {
     private static final int LONGEST_ZONE = 120;
     private static final int LONGEST_NOTE = 2_000;
     /** No roof of the fleet has a longer seam: 30 m. */
     private static final double LONGEST_CM = 3_000;
+
+    /** A finding of which only the zone is known. */
+    public FindingEntry(String zone, String kind, String depth, String extent, Double lengthCm, String note) {
+        this(zone, kind, depth, extent, lengthCm, note, null, null);
+    }
+
+    /** Returns the entry with its zone named by the plan, when it has a place on it; else the entry itself. */
+    public FindingEntry placedOn(RoofPlan plan) {
+        return placed() && Point.check(x, y).isEmpty()
+                ? new FindingEntry(plan.zoneAt(new Point(x, y)).name(), kind, depth, extent, lengthCm, note, x, y)
+                : this;
+    }
+
+    private boolean placed() {
+        return x != null || y != null;
+    }
 
     /** What became of an entry: a finding, or everything that is wrong with it. */
     public sealed interface Checked {
@@ -28,6 +51,9 @@ public record FindingEntry(String zone, String kind, String depth, String extent
     public Checked check() {
         List<FieldError> errors = new ArrayList<>();
         checkZone(errors);
+        if (placed()) {
+            errors.addAll(Point.check(x, y));
+        }
         FindingKind readKind = readWord("kind", FindingKind.class, kind, errors);
         Depth readDepth = readWord("depth", Depth.class, depth, errors);
         Extent readExtent = readWord("extent", Extent.class, extent, errors);
@@ -42,7 +68,13 @@ public record FindingEntry(String zone, String kind, String depth, String extent
         checkNote(errors);
         return errors.isEmpty()
                 ? new Checked.Accepted(new Finding(
-                        zone.strip(), readKind, readDepth, readExtent, lengthCm, note == null ? "" : note.strip()))
+                        zone.strip(),
+                        readKind,
+                        readDepth,
+                        readExtent,
+                        lengthCm,
+                        note == null ? "" : note.strip(),
+                        placed() ? new Point(x, y) : null))
                 : new Checked.Refused(errors);
     }
 

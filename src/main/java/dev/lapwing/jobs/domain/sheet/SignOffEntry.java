@@ -11,11 +11,17 @@ import java.util.List;
  * @param cautionsRead that the cautions were read
  * @param dryAtInspection whether the roof was dry when it was looked at
  * @param statement what the signer states in own words
+ * @param seen how many entries the signer has seen on the sheet, or null when that was not counted
  */
-public record SignOffEntry(String by, Boolean cautionsRead, Boolean dryAtInspection, String statement) {
+public record SignOffEntry(String by, Boolean cautionsRead, Boolean dryAtInspection, String statement, Integer seen) {
     private static final int LONGEST_NAME = 100;
     /** A statement also stands on the hold that it ends. */
     private static final int LONGEST_STATEMENT = 2_000;
+
+    /** A sign-off for which nobody counted the entries. */
+    public SignOffEntry(String by, Boolean cautionsRead, Boolean dryAtInspection, String statement) {
+        this(by, cautionsRead, dryAtInspection, statement, null);
+    }
 
     /** Returns everything that keeps the sheet from being signed; empty when it can be. */
     public List<FieldError> check() {

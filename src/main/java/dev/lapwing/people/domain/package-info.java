@@ -1,0 +1,2 @@
+/** Who is on duty when; plain Java. */
+package dev.lapwing.people.domain;
