@@ -1,5 +1,6 @@
 package dev.lapwing.jobs.web;
 
+import dev.lapwing.jobs.domain.roof.Point;
 import dev.lapwing.jobs.domain.roof.RoofDrawing;
 import dev.lapwing.jobs.domain.roof.RoofPlan;
 import dev.lapwing.jobs.storage.RecordedFinding;
@@ -28,7 +29,7 @@ public class RoofDrawings {
     /** Returns a finding as it is marked on a plan. */
     public static RoofDrawing.Found found(RecordedFinding found, RoofPlan plan, ZoneId zone) {
         return new RoofDrawing.Found(
-                plan.placeOf(found.zone),
+                found.x == null ? plan.placeOf(found.zone) : new Point(found.x, found.y),
                 found.recordedAt.atZone(zone).toLocalDate().toString(),
                 found.finding().inWords());
     }
