@@ -102,8 +102,8 @@ class LiveDueListTest {
             assertThat(page.locator(".chosen").innerText()).isEqualTo("1 row chosen");
             assertThat(second.getByLabel("Call off, because").inputValue()).isEqualTo("half a sen");
             assertThat(page.evaluate("document.activeElement.name")).isEqualTo("why");
-            await().untilAsserted(() -> assertThat(page.locator("tr[data-task]").allInnerTexts())
-                    .allMatch(row -> row.contains("on hold")));
+            await().untilAsserted(() ->
+                    assertThat(page.locator("tr[data-task]").allInnerTexts()).allMatch(row -> row.contains("on hold")));
             assertThat(second.getByLabel("Call off, because").inputValue()).isEqualTo("half a sen");
         }
     }
@@ -138,8 +138,8 @@ class LiveDueListTest {
             second.locator(".band li", new Page.LocatorOptions().setHasText(unit))
                     .waitFor();
             coordinator.page().close();
-            await().untilAsserted(() ->
-                    assertThat(second.evaluate("source !== null && source.readyState === 1")).isEqualTo(true));
+            await().untilAsserted(() -> assertThat(second.evaluate("source !== null && source.readyState === 1"))
+                    .isEqualTo(true));
         }
     }
 
