@@ -49,11 +49,13 @@ final class Answer {
         return new Reading(decision.verdict(), lexicon.language(), decision.score(), reason, evidence(marked));
     }
 
-    /** A finding that says "contact" is worded as open when the note as a whole leaves it open. */
+    /** A finding is worded as the note as a whole is read, even if alone it would say more or less. */
     private static Sentence sentence(Finding finding, ContactVerdict verdict) {
-        return verdict == ContactVerdict.UNCLEAR && !finding.sentence().isOpen()
-                ? Sentence.TOGETHER_OPEN
-                : finding.sentence();
+        boolean open = verdict == ContactVerdict.UNCLEAR;
+        if (open == finding.sentence().isOpen() && !finding.sentence().isNone()) {
+            return finding.sentence();
+        }
+        return open ? Sentence.TOGETHER_OPEN : Sentence.TOGETHER_CONTACT;
     }
 
     private String reasonForNone(Finding finding) {
@@ -64,7 +66,7 @@ final class Answer {
                 case NEARLY -> Sentence.NEARLY;
                 case CONDITIONAL -> Sentence.ONLY_SUPPOSED;
                 case PAST -> Sentence.BEFORE;
-                default -> sentence;
+                default -> sentence.isNone() ? sentence : Sentence.NOTHING;
             };
         }
         return worded(sentence, finding.event(), finding.thing());

@@ -10,12 +10,13 @@ import java.util.stream.Stream;
 public final class ContactReaders {
     private static final String LEXICON = ".lexicon";
     private static final String WEIGHTS = "weights.txt";
+    private static final String CONCEPTS = "concepts.txt";
 
     private ContactReaders() {}
 
     /**
      * Loads every {@code *.lexicon} file of a folder, one language each, named by its two-letter code, and the
-     * {@code weights.txt} beside them.
+     * {@code concepts.txt} and {@code weights.txt} beside them.
      *
      * @throws LexiconException when a file is not a lexicon, or there is none; the message names file, line and reason
      */
@@ -23,13 +24,28 @@ public final class ContactReaders {
         List<LexiconFile> files = lexicons(folder);
         NoteAnalyzer analyzer = new NoteAnalyzer();
         Vocabulary vocabulary = new Vocabulary(files, analyzer);
-        return new LexiconReader(vocabulary, analyzer, Weights.read(folder.resolve(WEIGHTS), vocabulary));
+        Weights weights = Weights.read(folder.resolve(WEIGHTS), vocabulary, concepts(folder, files));
+        return new LexiconReader(vocabulary, analyzer, weights);
     }
 
-    /** Returns a reader that only studies notes, for learning the weights. */
-    static LexiconReader withoutWeights(Path folder) {
+    private static Concepts concepts(Path folder, List<LexiconFile> files) {
+        return Concepts.read(
+                folder.resolve(CONCEPTS),
+                files.stream().map(LexiconFile::language).toList());
+    }
+
+    /** A reader that only studies notes, with what names their traits: for learning the weights. */
+    record Study(LexiconReader reader, Meanings meanings, TraitNames names) {}
+
+    static Study withoutWeights(Path folder) {
         NoteAnalyzer analyzer = new NoteAnalyzer();
-        return new LexiconReader(new Vocabulary(lexicons(folder), analyzer), analyzer, null);
+        List<LexiconFile> files = lexicons(folder);
+        Vocabulary vocabulary = new Vocabulary(files, analyzer);
+        Concepts concepts = concepts(folder, files);
+        return new Study(
+                new LexiconReader(vocabulary, analyzer, null),
+                new Meanings(concepts, vocabulary),
+                new TraitNames(concepts));
     }
 
     static List<LexiconFile> lexicons(Path folder) {

@@ -12,6 +12,7 @@ record Decision(ContactVerdict verdict, double score) {
 
     private static final double UNCLEAR = 0.2;
     private static final double PLAINLY_SAID = 0.84;
+    private static final double WORTH_ASKING = 0.4;
     private static final double HALF_LIKELY = 0.35;
     private static final double BELOW_UNCLEAR = 0.19;
     private static final double JUST_OPEN = 0.49;
@@ -19,7 +20,7 @@ record Decision(ContactVerdict verdict, double score) {
 
     /**
      * Decides. What the rules find plainly said is never dropped, at the least it is asked about; what is only supposed
-     * is at the most asked about; a limit higher than the unit raises no question; a note without any telling word is never more than nothing.
+     * is at the most asked about, and is asked about when it would be contact if said; a limit higher than the unit raises no question; a note without any telling word is never more than nothing.
      */
     static Decision of(NoteCase noteCase, double likelihood) {
         double score =
@@ -34,7 +35,11 @@ record Decision(ContactVerdict verdict, double score) {
         if (judgement.onlyHighEnough() && likelihood < HALF_LIKELY) {
             return Math.min(likelihood, BELOW_UNCLEAR);
         }
-        return judgement.onlySupposed() ? Math.min(likelihood, JUST_OPEN) : likelihood;
+        if (judgement.onlySupposed()) {
+            double least = judgement.score() >= WORTH_ASKING ? UNCLEAR : 0;
+            return Math.max(least, Math.min(likelihood, JUST_OPEN));
+        }
+        return likelihood;
     }
 
     private static ContactVerdict verdict(double score) {

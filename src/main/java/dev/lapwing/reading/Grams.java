@@ -2,7 +2,10 @@ package dev.lapwing.reading;
 
 import java.util.function.Consumer;
 
-/** Pieces of three to five letters of a word, its ends marked {@code #}: what words nobody listed have in common with known ones. */
+/**
+ * Pieces of three to five letters of a word and the word as a whole, its ends marked {@code #}: what words nobody listed
+ * have in common with known ones.
+ */
 final class Grams {
     private static final int SHORTEST = 3;
     private static final int LONGEST = 5;
@@ -12,6 +15,9 @@ final class Grams {
     /** Hands over every piece of a folded form; a piece that comes twice is handed over twice. */
     static void of(String form, Consumer<String> taker) {
         String marked = '#' + form + '#';
+        if (marked.length() > LONGEST) {
+            taker.accept(marked);
+        }
         for (int length = SHORTEST; length <= LONGEST; length++) {
             for (int from = 0; from + length <= marked.length(); from++) {
                 taker.accept(marked.substring(from, from + length));

@@ -12,23 +12,26 @@ import java.util.Locale;
  * @param metres the height; 1 ft = 0.3048 m and 1 in = 0.0254 m exactly
  */
 record Height(int from, int to, double metres) {
-    private static final double FOOT = 0.3048;
+    static final double FOOT = 0.3048;
+    static final int INCHES_IN_FOOT = 12;
     private static final double INCH = 0.0254;
     private static final double LOWEST = 1.6;
     private static final double HIGHEST = 6.5;
     /** A bare number with a decimal sign is taken for metres up to here. */
     private static final double HIGHEST_BARE = 4.7;
 
-    /** Finds all heights in feet, inches, metres and centimetres that a roof might be measured against. */
-    static List<Height> allIn(Tokens tokens) {
+    /**
+     * Finds all heights in feet, inches, metres and centimetres, in digits or words, that a roof might be measured
+     * against.
+     */
+    static List<Height> allIn(Tokens tokens, SpokenHeight spoken) {
         List<Height> heights = new ArrayList<>();
         for (int i = 0; i < tokens.size; i++) {
-            if (Character.isDigit(tokens.text.text().charAt(tokens.start[i]))) {
-                Height height = at(tokens, i);
-                if (height != null && height.metres >= LOWEST && height.metres <= HIGHEST) {
-                    heights.add(height);
-                    i = height.to - 1;
-                }
+            boolean digit = Character.isDigit(tokens.text.text().charAt(tokens.start[i]));
+            Height height = digit ? at(tokens, i) : spoken.at(i);
+            if (height != null && height.metres >= LOWEST && height.metres <= HIGHEST) {
+                heights.add(height);
+                i = height.to - 1;
             }
         }
         return heights;
@@ -94,7 +97,7 @@ record Height(int from, int to, double metres) {
         double inches = number(written.substring(0, digits));
         boolean close = tokens.start[next] - tokens.end[next - 1] <= 2;
         boolean plain = digits == written.length() || written.startsWith("in", digits);
-        return close && plain && inches < 12
+        return close && plain && inches < INCHES_IN_FOOT
                 ? new Height(from, next + 1, metres + inches * INCH)
                 : new Height(from, next, metres);
     }
@@ -113,7 +116,7 @@ record Height(int from, int to, double metres) {
         return isMetre(word) || isFoot(word) || word.equals("cm");
     }
 
-    private static boolean isMetre(String unit) {
+    static boolean isMetre(String unit) {
         return switch (unit) {
             case "m",
                     "mt",
@@ -132,7 +135,7 @@ record Height(int from, int to, double metres) {
         };
     }
 
-    private static boolean isFoot(String unit) {
+    static boolean isFoot(String unit) {
         return switch (unit) {
             case "'", "\u2019", "ft", "foot", "feet", "pie", "pies", "pied", "pieds" -> true;
             default -> false;

@@ -14,16 +14,17 @@ final class HeightJudge {
 
     private final Layout layout;
     private final List<Signal> signals;
+    private final List<Height> heights;
 
-    HeightJudge(List<Signal> signals, Layout layout) {
+    HeightJudge(List<Height> heights, List<Signal> signals, Layout layout) {
+        this.heights = heights;
         this.signals = signals;
         this.layout = layout;
     }
 
     /** Weighs each height that is below the unit's; without a known travel height, the unit's own as the note names it. */
-    void judge(Tokens tokens, Double travelHeight, Judgement judgement) {
-        List<Height> heights = Height.allIn(tokens);
-        double own = travelHeight == null ? ownHeight(heights) : travelHeight;
+    void judge(Double travelHeight, Judgement judgement) {
+        double own = travelHeight == null ? ownHeight() : travelHeight;
         for (Height height : heights) {
             if (height.metres() < own - OWN) {
                 judgement.add(weigh(height, travelHeight == null));
@@ -44,18 +45,30 @@ final class HeightJudge {
         }
     }
 
-    /** Returns the greatest height named together with the unit, or 0 when there is none to compare with another. */
-    private double ownHeight(List<Height> heights) {
+    /**
+     * Returns the greatest height named together with the unit; where none is, and one of two heights is named together
+     * with something overhead, the other one; else 0, when there is none to compare with another.
+     */
+    private double ownHeight() {
         double own = 0;
+        int limits = 0;
+        double other = 0;
         for (Height height : heights) {
-            boolean ofUnit = heights.size() > 1
-                    && signals.stream()
-                            .anyMatch(signal -> signal.is(Sign.UNIT)
-                                    && layout.clause[signal.from] == layout.clause[height.from()]
-                                    && distance(signal, height) <= UNIT_REACH);
+            boolean ofUnit = heights.size() > 1 && named(height, Sign.UNIT.bit());
             own = ofUnit ? Math.max(own, height.metres()) : own;
+            boolean limit = named(height, Things.ABOVE);
+            limits += limit ? 1 : 0;
+            other = limit ? other : height.metres();
         }
-        return own;
+        boolean oneOfTwo = own == 0 && heights.size() == 2 && limits == 1;
+        return oneOfTwo ? other : own;
+    }
+
+    private boolean named(Height height, long bits) {
+        return signals.stream()
+                .anyMatch(signal -> signal.isAny(bits)
+                        && layout.clause[signal.from] == layout.clause[height.from()]
+                        && distance(signal, height) <= UNIT_REACH);
     }
 
     private Finding weigh(Height height, boolean compared) {

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,8 +15,8 @@ import java.util.Map;
  * A lexicon as written by people: sections of words, phrases, patterns and sentences.
  *
  * <p>{@code [overhead]} opens a section of words and phrases with that sign, several to a line, parted by commas;
- * {@code [pattern strike]} opens patterns, one a line; {@code [sentences]} opens texts, {@code name = text}. Text after
- * {@code #} is a remark. The language is the file's name without its ending.
+ * {@code [pattern strike]} opens patterns, one a line; {@code [sentences]} opens texts, {@code name = text};
+ * {@code [numbers]} opens number words, {@code word = number}. Text after {@code #} is a remark. The language is the file's name without its ending.
  */
 final class LexiconFile {
     record Entry(Sign sign, String text, int line) {}
@@ -24,12 +25,14 @@ final class LexiconFile {
 
     private static final String PATTERN = "pattern ";
     private static final String SENTENCES = "sentences";
+    private static final String NUMBERS = "numbers";
 
     private final Path path;
     private final String language;
     private final List<Entry> entries = new ArrayList<>();
     private final List<PatternEntry> patterns = new ArrayList<>();
     private final Map<String, String> sentences = new HashMap<>();
+    private final Map<String, Double> numbers = new LinkedHashMap<>();
     private String section;
     private Sign sign;
 
@@ -68,6 +71,8 @@ final class LexiconFile {
             throw fault(number, "no section before \"" + line + "\"");
         } else if (section.equals(SENTENCES)) {
             takeSentence(line, number);
+        } else if (section.equals(NUMBERS)) {
+            takeNumber(line, number);
         } else if (section.startsWith(PATTERN)) {
             patterns.add(new PatternEntry(sign, line, number));
         } else {
@@ -86,7 +91,7 @@ final class LexiconFile {
             throw fault(number, "section without closing bracket: " + line);
         }
         section = line.substring(1, line.length() - 1).strip();
-        if (section.equals(SENTENCES)) {
+        if (section.equals(SENTENCES) || section.equals(NUMBERS)) {
             return;
         }
         String word = section.startsWith(PATTERN)
@@ -124,6 +129,14 @@ final class LexiconFile {
         sentences.put(name, line.substring(equals + 1).strip());
     }
 
+    private void takeNumber(String line, int number) {
+        String[] sides = line.split("=");
+        if (sides.length != 2 || !sides[1].strip().matches("\\d+(\\.\\d+)?")) {
+            throw fault(number, "a number word is written: word = number");
+        }
+        numbers.put(sides[0].strip(), Double.valueOf(sides[1].strip()));
+    }
+
     private void complete() {
         if (entries.isEmpty()) {
             throw fault(0, "no words in it");
@@ -149,6 +162,10 @@ final class LexiconFile {
 
     List<PatternEntry> patterns() {
         return patterns;
+    }
+
+    Map<String, Double> numbers() {
+        return numbers;
     }
 
     String sentence(Sentence sentence) {

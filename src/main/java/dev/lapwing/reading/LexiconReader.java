@@ -37,8 +37,13 @@ final class LexiconReader implements ContactReader {
         new Scopes(tokens, signals, layout).mark();
         Judgement judgement = new Judgement();
         judgement.weigh(signals, layout);
-        new HeightJudge(signals, layout).judge(tokens, travelHeightMetres, judgement);
+        List<Height> heights = heights(tokens, main);
+        new HeightJudge(heights, signals, layout).judge(travelHeightMetres, judgement);
         return new NoteCase(tokens, main, signals, layout, judgement);
+    }
+
+    List<Height> heights(Tokens tokens, int language) {
+        return Height.allIn(tokens, new SpokenHeight(tokens, language, vocabulary));
     }
 
     String languageOf(NoteCase noteCase) {

@@ -7,7 +7,7 @@ import java.util.List;
  * Marks what is denied, supposed, conditional, past or nearly so, after NegEx (Chapman et al. 2001) and ConText
  * (Harkema et al. 2009): a trigger reaches forward to a termination term, another negation or the end of the sentence;
  * a trigger that stands behind reaches back five words; a pseudo-trigger is passed over. Since here a wrong "denied" is
- * worse than a wrong "said", the reach is cut further: at a comma that opens no list, after {@link #REACH} words, and
+ * worse than a wrong "said", the reach is cut further: at a comma that opens no list, after {@link Reach#WORDS} words, and
  * a denial of damage does not go on to deny the contact that is named after it.
  */
 final class Scopes {
@@ -24,7 +24,7 @@ final class Scopes {
             Sign.PAST_AROUND,
             Sign.PAST_NOT_REALLY);
 
-    private static final int REACH = 12;
+    private static final int REACH = Reach.WORDS;
     private static final int REACH_BACK = 5;
     private static final long ENDS_DENIAL = Sign.bits(Sign.END, Sign.NOT, Sign.NOT_REALLY, Sign.NOT_AFTER);
     private static final long ENDS_CONDITION = Sign.bits(Sign.END, Sign.END_IF);
@@ -35,15 +35,17 @@ final class Scopes {
     private final Tokens tokens;
     private final List<Signal> signals;
     private final Layout layout;
+    private final Reach reach;
 
     Scopes(Tokens tokens, List<Signal> signals, Layout layout) {
         this.tokens = tokens;
         this.signals = signals;
         this.layout = layout;
+        this.reach = new Reach(tokens);
     }
 
     void mark() {
-        questions();
+        Questions.suppose(tokens, signals);
         for (int i = 0; i < signals.size(); i++) {
             Signal trigger = signals.get(i);
             if (trigger.is(Sign.NOT) && !undoes(i)) {
@@ -90,40 +92,6 @@ final class Scopes {
         return false;
     }
 
-    /** What stands in a question is at most supposed. */
-    private void questions() {
-        int from = 0;
-        for (int i = 1; i <= tokens.size; i++) {
-            if (i == tokens.size || tokens.breakBefore[i] == Tokens.STOP) {
-                if (tokens.asksBehind(i - 1)) {
-                    suppose(from, i);
-                }
-                from = i;
-            }
-        }
-    }
-
-    private void suppose(int from, int to) {
-        for (int i = firstAt(from); i < signals.size() && signals.get(i).from < to; i++) {
-            signals.get(i).mark(Standing.SUPPOSED, null);
-        }
-    }
-
-    /** Returns the number of the first signal at or behind a token, by halving. */
-    private int firstAt(int token) {
-        int low = 0;
-        int high = signals.size();
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (signals.get(middle).from < token) {
-                low = middle + 1;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
-    }
-
     /** "The old bridge", "el puente viejo": the thing is old, not what happened. */
     private boolean isOldThing(int index) {
         Signal trigger = signals.get(index);
@@ -152,7 +120,7 @@ final class Scopes {
     private void forward(int index, Standing standing, long ends, boolean stopsAtComma) {
         Signal trigger = signals.get(index);
         boolean harmDenied = false;
-        int limit = reach(trigger, stopsAtComma);
+        int limit = reach.after(trigger, stopsAtComma);
         for (int i = index + 1; i < signals.size(); i++) {
             Signal signal = signals.get(i);
             if (signal.from >= limit || signal.isAny(ends)) {
@@ -161,59 +129,13 @@ final class Scopes {
             if (signal.from < trigger.to) {
                 continue;
             }
-            boolean spared = harmDenied && !signal.isAny(HARM) && !joined(signals.get(i - 1), signal);
+            boolean spared = harmDenied && !signal.isAny(HARM) && !reach.joined(signals.get(i - 1), signal);
             if (spared) {
                 return;
             }
             signal.mark(standing, trigger);
             harmDenied |= standing == Standing.DENIED && signal.isAny(HARM) && !signal.is(Sign.CONTACT);
         }
-    }
-
-    /** Returns the token behind the last one a trigger may reach. */
-    private int reach(Signal trigger, boolean stopsAtComma) {
-        int limit = Math.min(tokens.size, trigger.to + REACH);
-        for (int i = trigger.to; i < limit; i++) {
-            boolean comma =
-                    tokens.breakBefore[i] == Tokens.COMMA && (i == trigger.to || stopsAtComma && !listGoesOn(i));
-            if (tokens.breakBefore[i] == Tokens.STOP || comma) {
-                return i;
-            }
-        }
-        return limit;
-    }
-
-    private boolean listGoesOn(int token) {
-        for (int i = token; i < tokens.size && i < token + 6; i++) {
-            if (tokens.breakBefore[i] == Tokens.STOP) {
-                return false;
-            }
-            if (isOr(i)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private boolean isOr(int token) {
-        int length = tokens.end[token] - tokens.start[token];
-        if (length > 3) {
-            return false;
-        }
-        String written = tokens.written(token);
-        return switch (written) {
-            case "or", "nor", "ni", "o", "ou", "OR", "NI", "OU" -> true;
-            default -> false;
-        };
-    }
-
-    private boolean joined(Signal before, Signal signal) {
-        for (int i = before.to; i < signal.from; i++) {
-            if (isOr(i)) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private void back(int index) {

@@ -34,6 +34,16 @@ enum Sentence {
                 || this == TOGETHER_OPEN;
     }
 
+    /** Returns whether the sentence says why there was no contact. */
+    boolean isNone() {
+        return this == NOTHING
+                || this == DENIED
+                || this == NEARLY
+                || this == ONLY_SUPPOSED
+                || this == BEFORE
+                || this == BELOW_ROOF;
+    }
+
     String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }

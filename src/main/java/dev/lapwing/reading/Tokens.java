@@ -128,6 +128,16 @@ final class Tokens {
         return text.text().substring(start[i], end[i]);
     }
 
+    /** Returns the word that token i is taken for in any language, the first that knows it, or null. */
+    Word anyWord(int i) {
+        for (Word[] inLanguage : words) {
+            if (inLanguage[i] != null) {
+                return inLanguage[i];
+            }
+        }
+        return null;
+    }
+
     int noteStart(int i) {
         return text.originOf(start[i]);
     }

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -24,6 +26,8 @@ final class Vocabulary {
     private final CharArrayMap<Word> forms = new CharArrayMap<>(8192, false);
     private final List<LanguageForms> byLanguage = new ArrayList<>();
     private final List<Lexicon> lexicons = new ArrayList<>();
+    /** Per language, what number word each word is; NaN for most. */
+    private final List<double[]> numbers = new ArrayList<>();
 
     Vocabulary(List<LexiconFile> files, Analyzer analyzer) {
         this.analyzer = analyzer;
@@ -33,6 +37,20 @@ final class Vocabulary {
         for (int l = 0; l < files.size(); l++) {
             lexicons.add(learn(l, files.get(l), files.size()));
         }
+        for (int l = 0; l < files.size(); l++) {
+            numbers.add(numbers(files.get(l), l));
+        }
+    }
+
+    private double[] numbers(LexiconFile file, int language) {
+        Map<Word, Double> values = new HashMap<>();
+        file.numbers()
+                .forEach((form, value) ->
+                        words(form, language, byLanguage.size()).forEach(word -> values.put(word, value)));
+        double[] byWord = new double[forms.size()];
+        Arrays.fill(byWord, Double.NaN);
+        values.forEach((word, value) -> byWord[word.number] = value);
+        return byWord;
     }
 
     private Lexicon learn(int language, LexiconFile file, int languages) {
@@ -105,6 +123,12 @@ final class Vocabulary {
 
     int languages() {
         return byLanguage.size();
+    }
+
+    /** Returns what number a word stands for in a language, or NaN. */
+    double number(int language, Word word) {
+        double[] byWord = numbers.get(language);
+        return word.number < byWord.length ? byWord[word.number] : Double.NaN;
     }
 
     Lexicon lexicon(int language) {

@@ -13,8 +13,8 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Weighing by example: a logistic model over the traits, words and pieces of words of a note, learned from labelled
- * notes and kept as readable lines {@code trait roof said = 0.31}, {@code word en bridge = 0.12} and
- * {@code gram #brid = 0.02}.
+ * notes and kept as readable lines {@code trait roof said = 0.31}, {@code word en bridge = 0.12},
+ * {@code gram #brid = 0.02} and, for traits made of parts, {@code ideas hit branch = 0.2}.
  */
 final class Weights {
     private static final String START = "start";
@@ -26,6 +26,9 @@ final class Weights {
     private final double[] traits = new double[Traits.SIZE];
     private final double[][] words;
     private final Vocabulary vocabulary;
+    private final Meanings meanings;
+    private final TraitNames names;
+    private final KeyWeights keys = new KeyWeights();
     private final Map<String, Double> grams = new HashMap<>();
     /** Sum of the pieces' weights per listed word. */
     private final double[] listedGrams;
@@ -34,15 +37,17 @@ final class Weights {
 
     private double start;
 
-    private Weights(Vocabulary vocabulary) {
+    private Weights(Vocabulary vocabulary, Concepts concepts) {
         this.vocabulary = vocabulary;
+        this.meanings = new Meanings(concepts, vocabulary);
+        this.names = new TraitNames(concepts);
         this.words = new double[vocabulary.languages()][vocabulary.size()];
         this.listedGrams = new double[vocabulary.size()];
     }
 
     /** Reads a file of weights; throws a {@link LexiconException} with line and reason when it is not one. */
-    static Weights read(Path file, Vocabulary vocabulary) {
-        Weights weights = new Weights(vocabulary);
+    static Weights read(Path file, Vocabulary vocabulary, Concepts concepts) {
+        Weights weights = new Weights(vocabulary, concepts);
         Map<String, Integer> numbers = new HashMap<>();
         for (int trait = 0; trait < Traits.SIZE; trait++) {
             numbers.put(Traits.name(trait), trait);
@@ -83,8 +88,17 @@ final class Weights {
             takeWord(name.substring(WORD.length()).split(" "), weight, file, number);
         } else if (name.startsWith(GRAM)) {
             grams.put(name.substring(GRAM.length()), weight);
+        } else if (TraitNames.isName(name)) {
+            takeKey(names.key(name), weight);
         } else {
             throw new LexiconException(file, number, "neither trait nor word nor gram: \"" + line + "\"");
+        }
+    }
+
+    /** A trait of a meaning that is no longer listed simply has no weight. */
+    private void takeKey(int key, double weight) {
+        if (key >= 0) {
+            keys.put(key, weight);
         }
     }
 
@@ -117,7 +131,13 @@ final class Weights {
         for (int trait = seen.nextSetBit(0); trait >= 0; trait = seen.nextSetBit(trait + 1)) {
             sum += traits[trait];
         }
-        return 1 / (1 + Math.exp(-sum - wordSum(noteCase)));
+        return 1 / (1 + Math.exp(-sum - wordSum(noteCase) - keySum(noteCase)));
+    }
+
+    private double keySum(NoteCase noteCase) {
+        double[] sum = new double[1];
+        NoteTraits.of(noteCase, meanings, key -> sum[0] += keys.get(key));
+        return sum[0];
     }
 
     private double wordSum(NoteCase noteCase) {

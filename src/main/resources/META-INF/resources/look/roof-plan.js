@@ -15,12 +15,4 @@ window.lapwingRoof = {
       .sort((one, other) => one.away - other.away || one.area - other.area)[0];
     return near ? field.name + ', ' + near.name : field.name;
   },
-
-  /** Returns the shares {x, y} of a point of the window on a drawn plan, or null beside the roof. */
-  pointAt(svg, clientX, clientY) {
-    const point = new DOMPoint(clientX, clientY).matrixTransform(svg.getScreenCTM().inverse());
-    const x = point.y / Number(svg.dataset.along);
-    const y = point.x / Number(svg.dataset.across);
-    return x >= 0 && x <= 1 && y >= 0 && y <= 1 ? { x, y } : null;
-  },
 };

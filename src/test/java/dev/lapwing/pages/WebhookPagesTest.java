@@ -87,7 +87,8 @@ class WebhookPagesTest {
             coordinator.picture("webhooks-" + window.width);
             press(page, "Pause");
             press(page, "Resume");
-            press(page, "Remove");
+            page.locator("summary").click();
+            press(page, "Remove for good");
             assertThat(page.locator("main").innerText()).contains("No webhook yet");
         }
     }

@@ -44,6 +44,27 @@ class HeightTest {
                 .satisfies(height -> assertThat(height.metres()).isCloseTo(metres, within(0.00005)));
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "en|bar at ten foot two|3.0988",
+                "en|nine feet six there|2.8956",
+                "en|two metres ninety five|2.95",
+                "es|un arco de dos metros noventa|2.9",
+                "es|mide tres metros y medio|3.5",
+                "es|dos metros noventa y cinco|2.95",
+                "fr|deux mètres quatre-vingt-quinze|2.95",
+                "fr|deux mètres soixante-dix au porche|2.7",
+                "fr|trois mètres et demi|3.5",
+                "fr|un portique de trois mètres|3.0"
+            })
+    void numberWordsAreRead(String language, String written, double metres) {
+        assertThat(Readers.heights(written, language))
+                .singleElement()
+                .satisfies(height -> assertThat(height.metres()).isCloseTo(metres, within(0.00005)));
+    }
+
     @Test
     void lengthsThatNoRoofHasAreLeftOut() {
         assertThat(heights("a 30 cm scratch, 120 m down the road, 7.5 m long, 12 mm bolt"))
@@ -58,6 +79,6 @@ class HeightTest {
     }
 
     private static List<Height> heights(String note) {
-        return Height.allIn(Readers.tokens(note));
+        return Readers.heights(note, "en");
     }
 }

@@ -31,6 +31,8 @@ class LexiconFileTest {
                 "[pattern strike]\\none <roof less|without closing bracket",
                 "[sentences]\\nnothing|name = text",
                 "[sentences]\\nnothin = x|unknown sentence",
+                "[numbers]\\ntwo|word = number",
+                "[numbers]\\ntwo = zwei|word = number",
             })
     void isRefusedWithLineAndReason(String text, String reason) throws IOException {
         String added = text.replace("\\n", "\n");
@@ -72,7 +74,8 @@ class LexiconFileTest {
         String note = "The flumbax scraped along the hangarette.";
         assertThat(Readers.SHIPPED.read(note, "en", null).verdict()).isNotEqualTo(ContactVerdict.CONTACT);
         write(Files.readString(Readers.FOLDER.resolve("en.lexicon")) + "\n[roof]\nflumbax\n[overhead]\nhangarette\n");
-        Files.copy(Readers.FOLDER.resolve("weights.txt"), folder.resolve("weights.txt"));
+        copy("concepts.txt");
+        copy("weights.txt");
         assertThat(ContactReaders.load(folder).read(note, "en", null).verdict()).isEqualTo(ContactVerdict.CONTACT);
     }
 
@@ -88,11 +91,36 @@ class LexiconFileTest {
             })
     void weightsAreRefusedWithLineAndReason(String line, String reason) throws IOException {
         write(Files.readString(Readers.FOLDER.resolve("en.lexicon")));
+        copy("concepts.txt");
         Files.writeString(folder.resolve("weights.txt"), "# weights\n" + line + "\n");
         assertThatThrownBy(() -> ContactReaders.load(folder))
                 .isInstanceOf(LexiconException.class)
                 .hasMessageContaining("weights.txt, line 2")
                 .hasMessageContaining(reason);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "branch: bough | rama | branche;2;the first line names the columns",
+                "languages: en | es | fr\\nbranch bough;3;a meaning is written",
+                "languages: en | es | fr\\nbranch: bough | rama;3;2 columns where there are 3",
+                "languages: en | es | fr\\nbranch: b* | rama | x;3;after three letters or more",
+                "languages: en | es | fr\\na: b | c | d\\na: e | f | g;4;stands in an earlier line"
+            })
+    void meaningsAreRefusedWithLineAndReason(String text, int line, String reason) throws IOException {
+        write(Files.readString(Readers.FOLDER.resolve("en.lexicon")));
+        copy("weights.txt");
+        Files.writeString(folder.resolve("concepts.txt"), "# meanings\n" + text.replace("\\n", "\n"));
+        assertThatThrownBy(() -> ContactReaders.load(folder))
+                .isInstanceOf(LexiconException.class)
+                .hasMessageContaining("concepts.txt, line " + line)
+                .hasMessageContaining(reason);
+    }
+
+    private void copy(String file) throws IOException {
+        Files.copy(Readers.FOLDER.resolve(file), folder.resolve(file));
     }
 
     private void write(String text) throws IOException {

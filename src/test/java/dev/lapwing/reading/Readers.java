@@ -7,7 +7,8 @@ import java.util.List;
 final class Readers {
     static final Path FOLDER = Path.of("shared/reading");
     static final ContactReader SHIPPED = ContactReaders.load(FOLDER);
-    private static final LexiconReader RULES = ContactReaders.withoutWeights(FOLDER);
+    private static final LexiconReader RULES =
+            ContactReaders.withoutWeights(FOLDER).reader();
 
     private Readers() {}
 
@@ -20,8 +21,10 @@ final class Readers {
         return RULES.study(note, "en", null).signals();
     }
 
-    static Tokens tokens(String note) {
-        return RULES.study(note, "en", null).tokens();
+    /** Returns the heights that a note names, as read in a language. */
+    static List<Height> heights(String note, String language) {
+        NoteCase noteCase = RULES.study(note, language, null);
+        return RULES.heights(noteCase.tokens(), noteCase.language());
     }
 
     /** Returns the standing of the only signal with a sign. */

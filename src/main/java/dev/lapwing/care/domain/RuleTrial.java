@@ -23,8 +23,8 @@ public final class RuleTrial {
      * @param different units whose work would differ
      * @param earlier those whose next work would be due earlier
      * @param later those whose next work would be due later
-     * @param created tasks the tried rules would make
-     * @param calledOff tasks they would call off
+     * @param created tasks the tried rules would make for units whose work would differ
+     * @param calledOff tasks they would call off for those
      */
     public record Totals(long units, long different, long earlier, long later, long created, long calledOff) {}
 
@@ -48,8 +48,8 @@ public final class RuleTrial {
                 totals.different() + (differs ? 1 : 0),
                 totals.earlier() + (move < 0 ? 1 : 0),
                 totals.later() + (move > 0 ? 1 : 0),
-                totals.created() + count(after, Change.Create.class),
-                totals.calledOff() + count(after, Change.CallOff.class));
+                totals.created() + (differs ? count(after, Change.Create.class) : 0),
+                totals.calledOff() + (differs ? count(after, Change.CallOff.class) : 0));
         return differs ? Optional.of(new Difference(before, after)) : Optional.empty();
     }
 

@@ -33,10 +33,6 @@ record Bytes(byte[] all, int start, int end) {
         return u8(at) | u8(at + 1) << 8;
     }
 
-    int littleU24(int at) {
-        return littleU16(at) | u8(at + 2) << 16;
-    }
-
     long littleU32(int at) {
         return littleU16(at) | (long) littleU16(at + 2) << 16;
     }

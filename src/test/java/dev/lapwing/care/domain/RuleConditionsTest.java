@@ -83,13 +83,16 @@ class RuleConditionsTest {
 
         var changed = trial.unit(fullTime.facts(), date("2026-09-01"));
         var unchanged = trial.unit(seasonal.facts(), date("2026-09-01"));
+        var neverSwept =
+                trial.unit(CareFixture.seasonalUnit().inspected("2026-03-30").facts(), date("2026-09-01"));
 
         assertThat(changed).hasValueSatisfying(difference -> {
             assertThat(difference.now().next().window().due()).isEqualTo(date("2026-11-11"));
             assertThat(difference.tried().next().window().due()).isEqualTo(date("2026-11-05"));
         });
         assertThat(unchanged).isEmpty();
-        assertThat(trial.totals()).isEqualTo(new RuleTrial.Totals(2, 1, 1, 0, 1, 1));
+        assertThat(neverSwept).isEmpty();
+        assertThat(trial.totals()).isEqualTo(new RuleTrial.Totals(3, 1, 1, 0, 1, 1));
     }
 
     @Test

@@ -10,6 +10,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import dev.lapwing.photos.TestPictures;
 import dev.lapwing.photos.domain.BadPicture.Why;
 import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.util.stream.Stream;
 import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -54,6 +55,7 @@ public class HostileFilesTest {
                 file("moving PNG", withChunk(png, chunk("acTL", new byte[8])), Why.OTHER_TYPE, "moving"),
                 file("PNG and ZIP", joined(png, text("PK\3\4evil")), Why.OTHER_TYPE, "something else"),
                 file("WebP cut off", part(webp, 0, webp.length - 10), Why.DAMAGED, "cut off"),
+                file("WebP of 16000 by 16000", webpClaiming(webp, 16_000), Why.TOO_LARGE, "at most 12 million"),
                 file("moving WebP", movingWebp(webp), Why.OTHER_TYPE, "moving"),
                 file("WebP and HTML", joined(webp, text("<script>")), Why.OTHER_TYPE, "something else"),
                 file("RIFF of sound", text("RIFF\4\0\0\0WAVE"), Why.OTHER_TYPE, "not a JPEG"),
@@ -110,10 +112,25 @@ public class HostileFilesTest {
         return other;
     }
 
+    /** Writes another size behind the mark that begins a lossy picture. */
+    private static byte[] webpClaiming(byte[] webp, int side) {
+        byte[] other = webp.clone();
+        for (int at = 0; at < other.length - 7; at++) {
+            if ((other[at] & 0xff) == 0x9d && other[at + 1] == 1 && other[at + 2] == 0x2a) {
+                ByteBuffer.wrap(other, at + 3, 4)
+                        .order(ByteOrder.LITTLE_ENDIAN)
+                        .putShort((short) side)
+                        .putShort((short) side);
+                return other;
+            }
+        }
+        throw new IllegalStateException("the WebP has no frame");
+    }
+
     private static byte[] movingWebp(byte[] webp) {
         byte[] extended = joined(text("VP8X\12\0\0\0"), new byte[] {2, 0, 0, 0, 63, 1, 0, (byte) 199, 0, 0});
         byte[] all = joined(part(webp, 0, 12), extended, part(webp, 12, webp.length));
-        ByteBuffer.wrap(all).order(java.nio.ByteOrder.LITTLE_ENDIAN).putInt(4, all.length - 8);
+        ByteBuffer.wrap(all).order(ByteOrder.LITTLE_ENDIAN).putInt(4, all.length - 8);
         return all;
     }
 }
