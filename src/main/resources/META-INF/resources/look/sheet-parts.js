@@ -3,8 +3,9 @@
 const STOP = '/stop-and-refer';
 
 export class Parts {
-  constructor(queue) {
+  constructor(queue, drafts) {
     this.queue = queue;
+    this.drafts = drafts;
     this.forms = [...document.querySelectorAll('form[data-keep]')];
   }
 
@@ -15,6 +16,7 @@ export class Parts {
     if (form.dataset.moment) fields.push([form.dataset.moment, new Date().toISOString()]);
     this.queue.add(form.getAttribute('action'), fields, form.dataset.keep);
     form.reset();
+    this.drafts.forget(form);
   }
 
   /* Says at each form what of it is on this phone only. */

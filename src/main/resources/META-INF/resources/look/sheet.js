@@ -14,13 +14,14 @@ const here = location.pathname;
 
 const queue = new Queue(task, person, { changed: () => render(), answered: (answer, entry) => {
   take(answer.state);
-  // the link of a mail opens a signed sheet no more: what is shown of it stays
-  if (entry.path.startsWith('/') && !state.signed && queue.list().length === 0) location.reload();
+  stale = stale || entry.path.startsWith('/');
+  freshen();
 } });
 const plan = new Plan(byId('roof'));
 const drafts = new Drafts(queue);
 const rail = new Rail();
-const parts = new Parts(queue);
+const parts = new Parts(queue, drafts);
+let stale = false;
 let state = JSON.parse(document.body.dataset.state);
 const earlier = queue.recall('state');
 if (earlier && earlier.asOf > state.asOf) state = earlier;
@@ -43,6 +44,14 @@ function take(next) {
   keepSeen();
   render();
 }
+
+/* Shows the parts anew once all has arrived and nobody is typing. The link of a mail opens a signed sheet no more: what is
+   shown of that one stays. */
+function freshen() {
+  const typing = document.activeElement.matches('textarea, input:not([type=checkbox], [type=radio])');
+  if (stale && !typing && !state.signed && queue.list().length === 0) location.reload();
+}
+document.addEventListener('focusout', () => setTimeout(freshen));
 
 const pending = (path) => queue.list().filter((entry) => entry.path === path);
 const show = (node, shown) => { if (node) node.hidden = !shown; };

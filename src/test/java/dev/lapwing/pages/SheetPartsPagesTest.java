@@ -8,6 +8,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import dev.lapwing.pages.Visitor.Window;
 import dev.lapwing.platform.FleetFixture;
@@ -82,15 +83,15 @@ class SheetPartsPagesTest {
             openSheet(visitor, task);
             Page page = visitor.page();
             page.getByLabel("Washed with").selectOption("Coldharbour Tar Lift");
-            page.getByText("Wash done").click();
+            press(page, "Wash done");
             see(page.locator("#refused"), "The cleaner must not touch this roof");
             visitor.forgetTroubles();
-            page.getByText("Discard it").click();
+            press(page, "Discard it");
             page.getByLabel("Washed with").selectOption("Bramblewash Gentle");
-            page.getByText("Wash done").click();
+            press(page, "Wash done");
             see(page.locator("#dry"), "The roof dries until");
             page.getByLabel("It is windy").check();
-            page.getByText("Begin to look and feel").click();
+            press(page, "Begin to look and feel");
             see(page.locator("#dry .said.refused"), "It is windy: stop.");
             see(page.locator("#dry"), "The roof dries until");
             visitor.page().getByText("Stop and refer to a workshop").click();
@@ -162,6 +163,13 @@ class SheetPartsPagesTest {
             visitor.findNothingWrong("sheet of sealant work");
             visitor.picture("sheet-parts-sealant-" + window.width);
         }
+    }
+
+    private static void press(Page page, String button) {
+        page.getByRole(
+                        AriaRole.BUTTON,
+                        new Page.GetByRoleOptions().setName(button).setExact(true))
+                .click();
     }
 
     /** Waits until a part of the page says so; what the script sends is shown when it has arrived. */
