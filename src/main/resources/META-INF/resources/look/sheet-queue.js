@@ -155,7 +155,8 @@ function newKey() {
 }
 
 /* Puts a problem answer into words. */
-const NAMES = { dryAtInspection: 'Dry roof:', cautionsRead: 'The cautions:', read: 'The cautions:', lengthCm: 'Length', by: 'Your name', statement: 'Your statement' };
+const NAMES = { dryAtInspection: 'Dry roof:', cautionsRead: 'The cautions:', read: 'The cautions:', lengthCm: 'Length', by: 'Your name', statement: 'Your statement',
+  cleaner: 'The cleaner', makerStatement: 'The maker\'s statement', washedAt: 'The end of the wash', sealant: 'The sealant', words: 'How it was treated', why: 'The reason', reason: 'The reason' };
 function told(problem) {
   const fields = (problem.errors || []).map((error) => {
     const name = error.field.replace(/^\[0\]\./, '');

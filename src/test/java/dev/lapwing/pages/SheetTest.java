@@ -281,19 +281,19 @@ class SheetTest {
         }
     }
 
-    private static void readCautions(Page page) {
+    static void readCautions(Page page) {
         page.locator("#cautions-form .tap").all().forEach(Locator::click);
         page.getByRole(AriaRole.BUTTON, named("All read: open the sheet")).click();
     }
 
-    private static void start(Page page) {
+    static void start(Page page) {
         page.locator(".choice", new Page.LocatorOptions().setHasText("Dry and calm"))
                 .click();
         page.getByRole(AriaRole.BUTTON, named("Start the work")).click();
     }
 
     /** Taps a place on the roof, then a kind. */
-    private static void tap(Page page, double x, double y, String kind) {
+    static void tap(Page page, double x, double y, String kind) {
         Locator roof = page.locator("#roof .outline");
         roof.scrollIntoViewIfNeeded();
         var box = roof.boundingBox();
@@ -302,12 +302,12 @@ class SheetTest {
                 .click();
     }
 
-    private static void keep(Page page) {
+    static void keep(Page page) {
         page.getByRole(AriaRole.BUTTON, named("Keep this finding")).click();
     }
 
-    private static void sign(Page page) {
-        page.locator("#dry .tap").click();
+    static void sign(Page page) {
+        page.locator("label[for=dry-now]").click();
         page.locator("#statement").fill("Looked at every seam by hand");
         page.getByRole(AriaRole.BUTTON, named("Sign off")).click();
     }
@@ -317,18 +317,18 @@ class SheetTest {
         page.keyboard().press("Enter");
     }
 
-    private static void saved(Page page) {
+    static void saved(Page page) {
         kept(page, SAVED);
     }
 
-    private static void kept(Page page, String words) {
+    static void kept(Page page, String words) {
         PlaywrightAssertions.assertThat(page.locator("#kept"))
                 .hasText(
                         words,
                         new com.microsoft.playwright.assertions.LocatorAssertions.HasTextOptions().setTimeout(60_000));
     }
 
-    private static Page.GetByRoleOptions named(String name) {
+    static Page.GetByRoleOptions named(String name) {
         return new Page.GetByRoleOptions().setName(name).setExact(true);
     }
 }
