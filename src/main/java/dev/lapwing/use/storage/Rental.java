@@ -82,13 +82,15 @@ public class Rental extends PanacheEntityBase {
                 .getResultList();
     }
 
-    /** Returns the rentals of units that share time with a span or begin when it does; a null end is open. */
+    /**
+     * Returns the rentals of units that share time with a span or begin when it does; a null end is open. The end is
+     * compared here: given it, H2 would look rentals up by their start and read those of all units.
+     */
     public static List<Rental> touching(Collection<UUID> unitIds, Instant from, Instant until) {
-        return list(
-                "unit.id in ?1 and (backAt is null or backAt >= ?2) and outAt <= ?3",
-                unitIds,
-                from,
-                until == null ? NEVER : until);
+        List<Rental> since = list("unit.id in ?1 and (backAt is null or backAt >= ?2)", unitIds, from);
+        return since.stream()
+                .filter(rental -> until == null || !rental.outAt.isAfter(until))
+                .toList();
     }
 
     /** A place in the list of all rentals in order of time: everything up to and with it has been read. */
