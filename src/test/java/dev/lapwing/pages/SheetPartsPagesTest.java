@@ -90,11 +90,14 @@ class SheetPartsPagesTest {
             page.getByLabel("Washed with").selectOption("Bramblewash Gentle");
             press(page, "Wash done");
             see(page.locator("#dry"), "The roof dries until");
+            see(page.locator("#kept"), "All saved");
             page.getByLabel("It is windy").check();
             press(page, "Begin to look and feel");
             see(page.locator("#dry .said.refused"), "It is windy: stop.");
             see(page.locator("#dry"), "The roof dries until");
-            visitor.page().getByText("Stop and refer to a workshop").click();
+            see(page.locator("#kept"), "All saved");
+            page.getByText("Stop and refer to a workshop").click();
+            PlaywrightAssertions.assertThat(page.getByLabel("Why you stop")).isVisible();
             visitor.findNothingWrong("sheet with wash and stop");
             visitor.picture("sheet-parts-wash-" + window.width);
         }
