@@ -17,6 +17,8 @@ class LearnWeightsTest {
         "shared/reading/notes/kept",
         "shared/reading/notes/fresh",
         "shared/reading/notes/train",
+        "shared/reading/notes/second",
+        "shared/reading/notes/more",
         "src/test/resources/reading/notes"
     };
 

@@ -31,13 +31,13 @@ import org.jboss.resteasy.reactive.RestQuery;
 @RolesAllowed({Roles.COORDINATOR, Roles.DESK, Roles.TECH})
 class DayPage {
     /** More would not fit one sheet, nor one day. */
-    private static final int MOST_OF_EACH = 40;
+    private static final int MOST_OF_EACH = 150;
 
     private static final String NOBODY = "Nobody yet";
 
     @CheckedTemplate(basePath = "care")
     static class Templates {
-        static native TemplateInstance day(String depot, String date, Map<String, List<DueRow>> byTech);
+        static native TemplateInstance day(String depot, String date, Map<String, List<DueRow>> byTech, boolean more);
     }
 
     @Inject
@@ -60,15 +60,18 @@ class DayPage {
         var board = new DueBoard(now);
         var filter = new DueList.Filter(yard.code, null, null, null, null, null);
         List<CareTask> today = new ArrayList<>();
+        boolean more = false;
         for (Standing standing : List.of(Standing.STRIKE, Standing.LATE, Standing.DUE)) {
-            today.addAll(board.after(standing, filter, DueList.Place.START, MOST_OF_EACH));
+            List<CareTask> found = board.after(standing, filter, DueList.Place.START, MOST_OF_EACH);
+            today.addAll(found);
+            more |= found.size() == MOST_OF_EACH;
         }
         Map<String, List<DueRow>> byTech = new LinkedHashMap<>();
         for (DueRow row : rows.of(today, now)) {
             String name = row.assigneeName() == null ? NOBODY : row.assigneeName();
             byTech.computeIfAbsent(name, first -> new ArrayList<>()).add(row);
         }
-        return pages.show(Templates.day(yard.name, Dates.day(yard.dateAt(now)), byTech));
+        return pages.show(Templates.day(yard.name, Dates.day(yard.dateAt(now)), byTech, more));
     }
 
     /** Returns the depot asked for, or the first by name when none is. */

@@ -34,6 +34,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -54,9 +55,14 @@ class EscalationTest {
     private String unit;
 
     @BeforeEach
-    void nothingElseWaits() {
+    void aUnitAndNothingElseWaits() {
         unit = "E-" + UUID.randomUUID().toString().substring(0, 8);
         fleet.unit(unit);
+        nothingWaits();
+    }
+
+    @AfterEach
+    void nothingWaits() {
         QuarkusTransaction.requiringNew()
                 .run(() -> CareTask.update(
                         "state = ?1, openKey = null where kind = ?2",
