@@ -10,22 +10,23 @@ import org.flywaydb.core.api.migration.Context;
 import org.flywaydb.core.api.migration.JavaMigration;
 
 /**
- * Has the database refuse to change the audit; the two engines have no common words for a trigger. Stands here because
- * Flyway looks for migrations by their folder.
+ * Has the database refuse to change the audit and the changes of units; the two engines have no common words for a
+ * trigger. Stands here because Flyway looks for migrations by their folder.
  */
 public final class KeepingTheAudit implements JavaMigration {
+    private static final List<String> TABLES = List.of("audit_entry", "unit_change");
     private static final List<String> POSTGRES = List.of("""
-            create function audit_entry_refuse() returns trigger language plpgsql as
+            create function %1$s_refuse() returns trigger language plpgsql as
             'begin raise exception ''what was written down is never changed''; end'
             """, """
-            create trigger audit_entry_kept before update or delete or truncate on audit_entry
-            for each statement execute function audit_entry_refuse()
+            create trigger %1$s_kept before update or delete or truncate on %1$s
+            for each statement execute function %1$s_refuse()
             """);
     /** H2 runs no trigger for truncate, but never truncates a table that another one refers to. */
     private static final List<String> H2 = List.of(
-            "create trigger audit_entry_kept before update, delete on audit_entry for each row call '"
-                    + KeptAsWritten.class.getName() + "'",
-            "create table audit_entry_guard (entry uuid references audit_entry (id))");
+            "create trigger %1$s_kept before update, delete on %1$s for each row call '" + KeptAsWritten.class.getName()
+                    + "'",
+            "create table %1$s_guard (entry uuid references %1$s (id))");
 
     @Override
     public MigrationVersion getVersion() {
@@ -52,8 +53,10 @@ public final class KeepingTheAudit implements JavaMigration {
         Connection database = context.getConnection();
         boolean h2 = "H2".equals(database.getMetaData().getDatabaseProductName());
         try (Statement statement = database.createStatement()) {
-            for (String sql : h2 ? H2 : POSTGRES) {
-                statement.execute(sql);
+            for (String table : TABLES) {
+                for (String sql : h2 ? H2 : POSTGRES) {
+                    statement.execute(sql.formatted(table));
+                }
             }
         }
     }

@@ -114,16 +114,37 @@ class AuditTest {
                 "update audit_entry set who = 'nobody'",
                 "update audit_entry set became = null where what = 'hold'",
                 "delete from audit_entry",
-                "truncate table audit_entry"
+                "truncate table audit_entry",
+                "update unit_change set changed_by = 'nobody'",
+                "delete from unit_change",
+                "truncate table unit_change"
             })
     void theDatabaseRefusesToChangeWhatWasWritten(String sql) {
+        as("coordinator")
+                .body(Map.of("state", "out of service", "reason", "engine"))
+                .post("/api/units/" + unit + "/service")
+                .then()
+                .statusCode(200);
         List<Object> before = history(null, 100).getList("items");
+        List<Object> changes = changes();
+        assertThat(changes).isNotEmpty();
 
         assertThatThrownBy(() -> QuarkusTransaction.requiringNew()
                         .run(() -> database.createNativeQuery(sql).executeUpdate()))
                 .isInstanceOf(PersistenceException.class);
 
         assertThat(history(null, 100).<Object>getList("items")).isEqualTo(before);
+        assertThat(changes()).isEqualTo(changes);
+    }
+
+    private List<Object> changes() {
+        return as("coordinator")
+                .get("/api/units/" + unit + "/changes")
+                .then()
+                .statusCode(200)
+                .extract()
+                .jsonPath()
+                .getList("items");
     }
 
     private JsonPath history(String after, int limit) {
