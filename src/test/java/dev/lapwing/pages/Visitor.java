@@ -99,7 +99,7 @@ final class Visitor implements AutoCloseable {
     /** Waits until the page has come to rest; one that listens never stops using the network. */
     void settle() {
         page.waitForLoadState(LoadState.LOAD);
-        if (page.locator("html.js #live").count() == 0) {
+        if (page.locator("html.js #live-state").count() == 0) {
             page.waitForLoadState(LoadState.NETWORKIDLE);
         } else {
             page.locator("#live-state")
