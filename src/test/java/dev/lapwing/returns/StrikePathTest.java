@@ -208,8 +208,9 @@ class StrikePathTest {
         String other = tech.equals("tech1") ? "tech2" : "tech1";
 
         as(tech).post(task + "/start").then().statusCode(409);
-        as(other).post(task + "/acceptance").then().statusCode(409);
+        as(other).post(task + "/start").then().statusCode(409);
         as(tech).post(task + "/acceptance").then().statusCode(200).body("state", equalTo("accepted"));
+        as(other).post(task + "/acceptance").then().statusCode(409);
         as(tech).post(task + "/start").then().statusCode(200).body("state", equalTo("under way"));
         as("coordinator")
                 .body(Map.of("why", "not needed"))
