@@ -309,8 +309,9 @@ class RoofPagesTest {
             List<String> named = (List<String>) tech.page().evaluate("""
                     async (address) => {
                       const plan = await (await fetch(address)).json();
+                      const { zoneAt } = await import('/look/roof-plan.js');
                       const names = [];
-                      for (let i = 0; i <= 60; i++) for (let j = 0; j <= 30; j++) names.push(lapwingRoof.zoneAt(plan, i / 60, j / 30));
+                      for (let i = 0; i <= 60; i++) for (let j = 0; j <= 30; j++) names.push(zoneAt(plan, i / 60, j / 30));
                       return names;
                     }
                     """, "/api/units/" + unit + "/roof-plan");

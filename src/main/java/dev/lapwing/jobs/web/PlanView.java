@@ -10,18 +10,17 @@ import java.util.stream.Stream;
 /**
  * A roof plan as it is drawn: front at the top, the length always 1000 points, the width to the same scale.
  *
- * @param lengthMetres with {@code widthMetres} what the browser names places by
  * @param across width in points
  */
-public record PlanView(double lengthMetres, double widthMetres, int across, List<Shape> shapes) {
+public record PlanView(int across, List<Shape> shapes) {
     private static final int ALONG = 1000;
     private static final int BESIDE = 40;
     private static final int LABEL_DROP = 10;
     /** What is only a line in the plan is drawn this thick. */
     private static final int THINNEST = 6;
 
-    /** Something on the roof: as the plan has it, and its corner and size in points. */
-    public record Shape(PlacedObject object, String type, int left, int top, int width, int height) {}
+    /** Something on the roof: its corner and size in points. */
+    public record Shape(String type, int left, int top, int width, int height) {}
 
     /** Returns the width of the drawing with the space beside the roof. */
     public int boxWidth() {
@@ -62,8 +61,6 @@ public record PlanView(double lengthMetres, double widthMetres, int across, List
         double scale = ALONG / plan.lengthMetres();
         int across = (int) Math.round(plan.widthMetres() * scale);
         return new PlanView(
-                plan.lengthMetres(),
-                plan.widthMetres(),
                 across,
                 plan.objects().stream()
                         .map(object -> shape(object, scale, across))
@@ -75,7 +72,7 @@ public record PlanView(double lengthMetres, double widthMetres, int across, List
         int height = points(object.lengthMetres(), scale);
         int left = (int) Math.round(object.y() * across - width / 2.0);
         int top = (int) Math.round(object.x() * ALONG - height / 2.0);
-        return new Shape(object, object.type().word(), left, top, width, height);
+        return new Shape(object.type().word(), left, top, width, height);
     }
 
     private static int points(double metres, double scale) {

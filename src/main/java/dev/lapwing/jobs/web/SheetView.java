@@ -8,6 +8,7 @@ import java.util.UUID;
  * What the page of a sheet shows, in the order of the work.
  *
  * @param username sign-in name of who looks; what they enter is kept on their phone under it
+ * @param planJson the plan as the API answers it, by which the script names places
  * @param stateJson the state once more, for the script
  */
 public record SheetView(
@@ -23,6 +24,8 @@ public record SheetView(
         List<Text> washSteps,
         List<Text> lookSteps,
         PlanView plan,
+        String planJson,
+
         SheetState state,
         String stateJson) {
 

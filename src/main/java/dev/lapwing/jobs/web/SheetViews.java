@@ -33,8 +33,8 @@ class SheetViews {
     ObjectMapper json;
 
     SheetView of(CareTask task, Shell shell) {
-        Roof roof = task.unit.roof;
         SheetState state = states.of(task, shell);
+        RoofPlans.Current plan = plans.current(task.unit);
         return new SheetView(
                 task.id,
                 shell.username(),
@@ -47,7 +47,8 @@ class SheetViews {
                 LadderSetup.forLanding(new Length(task.unit.heightMetres)).lines(),
                 reference.washSteps().steps(),
                 reference.lookSteps().steps(),
-                PlanView.of(plans.of(task.unit)),
+                PlanView.of(plan.plan()),
+                written(RoofPlanAnswer.of(task.unit, plan)),
                 state,
                 written(state));
     }
@@ -75,11 +76,11 @@ class SheetViews {
                 : "only of the roof's own system, " + roof.membraneSystem;
     }
 
-    private String written(SheetState state) {
+    private String written(Object shown) {
         try {
-            return json.writeValueAsString(state);
+            return json.writeValueAsString(shown);
         } catch (JsonProcessingException e) {
-            throw new IllegalStateException("the state of a sheet cannot be written as JSON", e);
+            throw new IllegalStateException("what a sheet shows cannot be written as JSON", e);
         }
     }
 }
