@@ -1,5 +1,6 @@
 package dev.lapwing.fleet;
 
+import dev.lapwing.platform.Refused;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -53,6 +54,15 @@ public class Depot extends PanacheEntityBase {
     /** Returns the local date at an instant. */
     public LocalDate dateAt(Instant instant) {
         return instant.atZone(zoneId()).toLocalDate();
+    }
+
+    /** Returns the depot or refuses with "not found". */
+    public static Depot require(String code) {
+        Depot depot = findById(code);
+        if (depot == null) {
+            throw Refused.notFound("depot " + code);
+        }
+        return depot;
     }
 
     public static List<Depot> byName() {

@@ -35,10 +35,7 @@ class KeepingDepots {
     /** Replaces what is known of a depot. */
     @Transactional
     Depot change(String code, DepotRequest request) {
-        Depot depot = Depot.findById(code);
-        if (depot == null) {
-            throw Refused.notFound("depot " + code);
-        }
+        Depot depot = Depot.require(code);
         if (request.code() != null && !request.code().equals(code)) {
             throw Refused.invalid("code", "is " + code + " and cannot be changed");
         }

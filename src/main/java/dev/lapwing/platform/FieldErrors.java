@@ -1,8 +1,10 @@
 package dev.lapwing.platform;
 
+import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Collects what is wrong with a request, so that all of it is said at once. */
 public final class FieldErrors {
@@ -40,6 +42,24 @@ public final class FieldErrors {
         } catch (IllegalArgumentException e) {
             errors.add(new FieldError(field, e.getMessage()));
             return Optional.empty();
+        }
+    }
+
+    /**
+     * Reads an optional field; what cannot be read is noted and read as absent.
+     *
+     * @param reading throws one of the exceptions of dates and numbers when the text is none
+     * @return the value, or null when the text is null, blank or wrong
+     */
+    public <T> T read(String text, Function<String, T> reading, String field, String message) {
+        if (text == null || text.isBlank()) {
+            return null;
+        }
+        try {
+            return reading.apply(text);
+        } catch (DateTimeException | NumberFormatException unreadable) {
+            errors.add(new FieldError(field, message));
+            return null;
         }
     }
 

@@ -2,7 +2,6 @@ package dev.lapwing.web;
 
 import dev.lapwing.platform.FieldErrors;
 import java.math.BigDecimal;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
@@ -44,21 +43,23 @@ public final class Typed {
         return read(name, BigDecimal::new, "is not a number such as 7.45");
     }
 
+    /**
+     * Reads a small whole number; null when it is empty. What is none is read as 0, for fields that begin with 1: the
+     * check of the range then names the field.
+     */
+    public static Integer fromOne(String text) {
+        if (text == null || text.isBlank()) {
+            return null;
+        }
+        return text.strip().matches("[0-9]{1,4}") ? Integer.valueOf(text.strip()) : Integer.valueOf(0);
+    }
+
     /** Refuses if a field could not be read. */
     public void refuseIfWrong() {
         errors.refuseIfAny();
     }
 
     private <T> T read(String name, Function<String, T> reading, String message) {
-        String text = text(name);
-        if (text == null) {
-            return null;
-        }
-        try {
-            return reading.apply(text);
-        } catch (DateTimeException | NumberFormatException unreadable) {
-            errors.check(false, name, message);
-            return null;
-        }
+        return errors.read(text(name), reading, name, message);
     }
 }

@@ -2,7 +2,6 @@ package dev.lapwing.alerts.rain;
 
 import dev.lapwing.fleet.Depot;
 import dev.lapwing.platform.FieldErrors;
-import dev.lapwing.platform.Refused;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
@@ -32,10 +31,14 @@ class RainEntry {
 
     @Transactional
     RainByHand enter(String depotCode, Wanted wanted, String by) {
-        Depot depot = require(depotCode);
+        Depot depot = Depot.require(depotCode);
         Instant now = clock.instant();
         var errors = new FieldErrors();
-        Instant rain = moment(errors, wanted.rainAt(), depot.zoneId());
+        Instant rain = errors.read(
+                wanted.rainAt(),
+                text -> moment(text.strip(), depot.zoneId()),
+                "rainAt",
+                "must be a time such as 2026-11-25T18:30");
         int hours = wanted.holdsHours() == null ? 12 : wanted.holdsHours();
         errors.check(hours >= 1 && hours <= MOST_HOURS, "holdsHours", "must be from 1 to " + MOST_HOURS);
         if (rain != null) {
@@ -59,31 +62,16 @@ class RainEntry {
     /** Lets the feed count again. */
     @Transactional
     void withdraw(String depotCode) {
-        require(depotCode);
+        Depot.require(depotCode);
         RainByHand.deleteById(depotCode);
     }
 
-    private static Depot require(String code) {
-        Depot depot = Depot.findById(code);
-        if (depot == null) {
-            throw Refused.notFound("depot " + code);
-        }
-        return depot;
-    }
-
-    private static Instant moment(FieldErrors errors, String text, ZoneId zone) {
-        if (text == null || text.isBlank()) {
-            return null;
-        }
+    /** Reads a time with offset, or one local to the zone without. */
+    private static Instant moment(String text, ZoneId zone) {
         try {
-            return OffsetDateTime.parse(text.strip()).toInstant();
-        } catch (DateTimeException noOffset) {
-            try {
-                return LocalDateTime.parse(text.strip()).atZone(zone).toInstant();
-            } catch (DateTimeException e) {
-                errors.check(false, "rainAt", "must be a time such as 2026-11-25T18:30");
-                return null;
-            }
+            return OffsetDateTime.parse(text).toInstant();
+        } catch (DateTimeException withoutOffset) {
+            return LocalDateTime.parse(text).atZone(zone).toInstant();
         }
     }
 }

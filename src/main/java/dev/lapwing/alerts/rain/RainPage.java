@@ -6,6 +6,7 @@ import dev.lapwing.web.FieldMessages;
 import dev.lapwing.web.Pages;
 import dev.lapwing.web.Roles;
 import dev.lapwing.web.Shell;
+import dev.lapwing.web.Typed;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -27,11 +28,11 @@ class RainPage {
     record Row(RainView.AtDepot known, String rainAt, String until, String issued, boolean mine) {}
 
     /** What was typed for one depot and refused. */
-    record Typed(String depot, String rainAt, String holdsHours) {}
+    record Entered(String depot, String rainAt, String holdsHours) {}
 
     @CheckedTemplate(basePath = "alerts")
     static class Templates {
-        static native TemplateInstance rain(List<Row> rows, Typed typed, FieldMessages wrong);
+        static native TemplateInstance rain(List<Row> rows, Entered typed, FieldMessages wrong);
     }
 
     @Inject
@@ -48,20 +49,20 @@ class RainPage {
 
     @GET
     public Response show() {
-        return page(200, new Typed("", "", ""), FieldMessages.NONE);
+        return page(200, new Entered("", "", ""), FieldMessages.NONE);
     }
 
     @POST
     @Path("{depot}")
     public Response enter(@RestPath String depot, @RestForm String rainAt, @RestForm String holdsHours) {
         try {
-            entry.enter(depot, new RainEntry.Wanted(rainAt, hours(holdsHours)), shell.username());
+            entry.enter(depot, new RainEntry.Wanted(rainAt, Typed.fromOne(holdsHours)), shell.username());
             return pages.go("/rain", "Done: this counts until it runs out");
         } catch (Refused refused) {
             if (refused.kind() != Refused.Kind.INVALID) {
                 throw refused;
             }
-            return page(400, new Typed(depot, rainAt, holdsHours), FieldMessages.of(refused));
+            return page(400, new Entered(depot, rainAt, holdsHours), FieldMessages.of(refused));
         }
     }
 
@@ -72,15 +73,7 @@ class RainPage {
         return pages.go("/rain", "Done: the feed counts again");
     }
 
-    /** Returns 0 for what is no number, so that the check of its range names the field. */
-    private static Integer hours(String text) {
-        if (text == null || text.isBlank()) {
-            return null;
-        }
-        return text.strip().matches("[0-9]{1,4}") ? Integer.valueOf(text.strip()) : Integer.valueOf(0);
-    }
-
-    private Response page(int status, Typed typed, FieldMessages wrong) {
+    private Response page(int status, Entered typed, FieldMessages wrong) {
         List<Row> rows = view.all().stream()
                 .map(known -> new Row(
                         known,

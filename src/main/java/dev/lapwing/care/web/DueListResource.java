@@ -16,7 +16,6 @@ import jakarta.ws.rs.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -71,14 +70,6 @@ class DueListResource {
     }
 
     private static LocalDate date(String text, String field, FieldErrors errors) {
-        if (text == null || text.isBlank()) {
-            return null;
-        }
-        try {
-            return LocalDate.parse(text);
-        } catch (DateTimeParseException wrong) {
-            errors.check(false, field, "is not a valid date (yyyy-mm-dd)");
-            return null;
-        }
+        return errors.read(text, LocalDate::parse, field, "is not a valid date (yyyy-mm-dd)");
     }
 }

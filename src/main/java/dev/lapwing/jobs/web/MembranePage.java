@@ -2,8 +2,8 @@ package dev.lapwing.jobs.web;
 
 import dev.lapwing.care.Signer;
 import dev.lapwing.jobs.application.ConfirmingMembranes;
+import dev.lapwing.platform.FieldErrors;
 import dev.lapwing.platform.Identifier;
-import dev.lapwing.platform.Refused;
 import dev.lapwing.web.Roles;
 import io.quarkus.security.identity.SecurityIdentity;
 import jakarta.annotation.security.RolesAllowed;
@@ -11,7 +11,6 @@ import jakarta.inject.Inject;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
@@ -52,14 +51,10 @@ class MembranePage {
     }
 
     private static LocalDate day(String typed) {
-        if (typed == null || typed.isBlank()) {
-            return null;
-        }
-        try {
-            return LocalDate.parse(typed.strip());
-        } catch (DateTimeException wrong) {
-            throw Refused.invalid("confirmedOn", "is not a date");
-        }
+        var errors = new FieldErrors();
+        LocalDate day = errors.read(typed, text -> LocalDate.parse(text.strip()), "confirmedOn", "is not a date");
+        errors.refuseIfAny();
+        return day;
     }
 
     private Signer signer() {

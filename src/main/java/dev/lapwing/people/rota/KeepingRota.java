@@ -10,10 +10,9 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.util.Optional;
+import java.time.temporal.ChronoUnit;
 import java.util.UUID;
 
 /** Puts people on the rota and takes them off. */
@@ -48,8 +47,8 @@ public class KeepingRota {
                 asked.weekday() != null && asked.weekday() >= 1 && asked.weekday() <= 7,
                 "weekday",
                 "must be from 1 (Monday) to 7 (Sunday)");
-        Optional<LocalTime> starts = time(errors, asked.starts(), "starts");
-        Optional<LocalTime> ends = time(errors, asked.ends(), "ends");
+        LocalTime starts = time(errors, asked.starts(), "starts");
+        LocalTime ends = time(errors, asked.ends(), "ends");
         int place = asked.place() == null ? 1 : asked.place();
         errors.check(place >= 1 && place <= MOST_PLACES, "place", "must be from 1 to " + MOST_PLACES);
         requirePerson(errors, depot, asked.username(), "username");
@@ -58,8 +57,8 @@ public class KeepingRota {
         turn.id = ids.next();
         turn.depot = depot;
         turn.weekday = asked.weekday();
-        turn.starts = starts.orElseThrow().toString();
-        turn.ends = ends.orElseThrow().toString();
+        turn.starts = starts.toString();
+        turn.ends = ends.toString();
         turn.username = asked.username();
         turn.place = place;
         if (StoredTurn.at(depot).stream().anyMatch(other -> sameStart(other, turn))) {
@@ -78,18 +77,18 @@ public class KeepingRota {
         requireDepot(depot);
         var errors = new FieldErrors();
         requirePerson(errors, depot, asked.username(), "username");
-        Optional<LocalDate> from = date(errors, asked.from(), "from");
-        Optional<LocalDate> until = date(errors, asked.until(), "until");
-        if (from.isPresent() && until.isPresent()) {
-            errors.check(!until.get().isBefore(from.get()), "until", "is before the first day");
+        LocalDate from = date(errors, asked.from(), "from");
+        LocalDate until = date(errors, asked.until(), "until");
+        if (from != null && until != null) {
+            errors.check(!until.isBefore(from), "until", "is before the first day");
         }
         errors.atMost(asked.why(), LONGEST_WHY, "why");
         errors.refuseIfAny();
         var absence = new StoredAbsence();
         absence.id = ids.next();
         absence.username = asked.username();
-        absence.from = from.orElseThrow();
-        absence.until = until.orElseThrow();
+        absence.from = from;
+        absence.until = until;
         absence.why = asked.why() == null || asked.why().isBlank()
                 ? null
                 : asked.why().strip();
@@ -101,7 +100,7 @@ public class KeepingRota {
     public StoredSwap add(String depot, NewSwap asked, String by) {
         requireDepot(depot);
         var errors = new FieldErrors();
-        Optional<LocalDate> date = date(errors, asked.date(), "date");
+        LocalDate date = date(errors, asked.date(), "date");
         requirePerson(errors, depot, asked.giver(), "giver");
         requirePerson(errors, depot, asked.taker(), "taker");
         errors.check(
@@ -109,13 +108,13 @@ public class KeepingRota {
                 "taker",
                 "is the one who gives the turn");
         errors.refuseIfAny();
-        if (StoredSwap.count("depot = ?1 and date = ?2 and giver = ?3", depot, date.orElseThrow(), asked.giver()) > 0) {
+        if (StoredSwap.count("depot = ?1 and date = ?2 and giver = ?3", depot, date, asked.giver()) > 0) {
             throw Refused.invalid("giver", "has given the turns of that day away already");
         }
         var swap = new StoredSwap();
         swap.id = ids.next();
         swap.depot = depot;
-        swap.date = date.orElseThrow();
+        swap.date = date;
         swap.giver = asked.giver();
         swap.taker = asked.taker();
         swap.notedBy = by;
@@ -163,27 +162,17 @@ public class KeepingRota {
         errors.check(known, field, "is not the sign-in name of somebody at this depot");
     }
 
-    private static Optional<LocalTime> time(FieldErrors errors, String text, String field) {
-        if (!errors.present(text, field)) {
-            return Optional.empty();
-        }
-        try {
-            return Optional.of(LocalTime.parse(text).withSecond(0).withNano(0));
-        } catch (DateTimeException e) {
-            errors.check(false, field, "must be a time such as 07:30");
-            return Optional.empty();
-        }
+    private static LocalTime time(FieldErrors errors, String text, String field) {
+        errors.present(text, field);
+        return errors.read(
+                text,
+                typed -> LocalTime.parse(typed).truncatedTo(ChronoUnit.MINUTES),
+                field,
+                "must be a time such as 07:30");
     }
 
-    private static Optional<LocalDate> date(FieldErrors errors, String text, String field) {
-        if (!errors.present(text, field)) {
-            return Optional.empty();
-        }
-        try {
-            return Optional.of(LocalDate.parse(text));
-        } catch (DateTimeException e) {
-            errors.check(false, field, "must be a date such as 2026-11-25");
-            return Optional.empty();
-        }
+    private static LocalDate date(FieldErrors errors, String text, String field) {
+        errors.present(text, field);
+        return errors.read(text, LocalDate::parse, field, "must be a date such as 2026-11-25");
     }
 }

@@ -1,5 +1,6 @@
 package dev.lapwing.people.rota;
 
+import dev.lapwing.web.Typed;
 import org.jboss.resteasy.reactive.RestForm;
 
 /** What one of the forms of the rota page sent; kept as sent, so that a refused form shows it again. */
@@ -41,7 +42,7 @@ public class RotaForm {
     String taker;
 
     KeepingRota.NewTurn turn() {
-        return new KeepingRota.NewTurn(number(weekday), starts, ends, username, number(place));
+        return new KeepingRota.NewTurn(Typed.fromOne(weekday), starts, ends, username, Typed.fromOne(place));
     }
 
     KeepingRota.NewAbsence absence() {
@@ -50,14 +51,6 @@ public class RotaForm {
 
     KeepingRota.NewSwap swap() {
         return new KeepingRota.NewSwap(date, giver, taker);
-    }
-
-    /** Returns the number, 0 for what is none, so that the check of its range names the field; null when it is empty. */
-    private static Integer number(String text) {
-        if (text == null || text.isBlank()) {
-            return null;
-        }
-        return text.strip().matches("[0-9]{1,4}") ? Integer.valueOf(text.strip()) : Integer.valueOf(0);
     }
 
     public boolean getTurnSent() {
